@@ -1,0 +1,44 @@
+import type { Afterwards } from '../schema/afterwards.ts';
+import type { Answer } from '../schema/answer.ts';
+import type { Callout } from '../schema/callout.ts';
+import type { LidOffState, Route } from '../schema/checklist.ts';
+import type { DefinitionReference } from '../schema/definition-reference.ts';
+import type { MakeSafe } from '../schema/make-safe.ts';
+import type { Nameplate } from '../schema/nameplate.ts';
+import type { Photo } from '../schema/photo.ts';
+
+/** A callout as folded: its id, and its number among the leaders of its photo (null for kinds that carry none). */
+export type RecordCallout = Callout & { id: string; number: number | null };
+
+/** A photo as folded: the items it is linked to (definition order is not known here: sorted by id) and its callouts. */
+export type RecordPhoto = Photo & { id: string; itemIds: string[]; callouts: RecordCallout[] };
+
+/** One pack as its entries say it stands. Made by foldRecord; nothing in it is invented: absent stays absent. */
+export interface PackRecord {
+  packId: string;
+  /** False when the pack has no `made` entry or it was put away. */
+  here: boolean;
+  demo: boolean;
+  checklist: DefinitionReference | null;
+  route: Route;
+  keepOriginals: boolean;
+  nameplate: Nameplate;
+  /** By item id. */
+  answers: Readonly<Record<string, Answer>>;
+  /** By fact id, the id of the choice. */
+  facts: Readonly<Record<string, string>>;
+  /** In the order in which they were made. */
+  photos: RecordPhoto[];
+  /** In the order in which they were passed. */
+  makeSafe: MakeSafe[];
+  /** When each state of Lid off was entered; the furthest one entered is the present state. */
+  states: { [S in LidOffState]?: { enteredAtMs: number; leftBehind: string[] } };
+  /** `null` until the lid comes off. */
+  state: LidOffState | null;
+  afterwards: Afterwards;
+  words: { opinion?: string; method?: string; makerReply?: string; signedAs?: string };
+  /** Stamp of the newest entry; null of an empty record. */
+  newestAt: string | null;
+  /** Entries whose value did not pass the schema: set aside, never folded in. Key and reason. */
+  setAside: { key: string; reason: string }[];
+}

@@ -1,0 +1,27 @@
+import * as v from 'valibot';
+import { stampSchema } from './stamp.ts';
+import { randomIdSchema, sha256Schema } from './text-limits.ts';
+
+/** Name at the head of every manifest, so that a stray zip is refused at once. */
+export const BUNDLE_FORMAT = 'underlid-bundle';
+
+const fileSchema = v.strictObject({
+  path: v.pipe(v.string(), v.minLength(1), v.maxLength(200)),
+  byteCount: v.pipe(v.number(), v.integer(), v.minValue(0)),
+  sha256: sha256Schema,
+  type: v.optional(v.string()),
+});
+
+/** `manifest.json` of one part of a bundle. Every part stands alone: its entries, definitions and bytes are whole. */
+export const manifestSchema = v.looseObject({
+  format: v.literal(BUNDLE_FORMAT),
+  schemaVersion: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  appVersion: v.string(),
+  bundleId: randomIdSchema,
+  part: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  parts: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  newest: stampSchema,
+  packIds: v.array(randomIdSchema),
+  files: v.pipe(v.array(fileSchema), v.maxLength(60_000)),
+});
+export type Manifest = v.InferOutput<typeof manifestSchema>;

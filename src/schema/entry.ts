@@ -1,0 +1,71 @@
+import * as v from 'valibot';
+import { afterwardsFields } from './afterwards.ts';
+import { answerSchema } from './answer.ts';
+import { calloutSchema } from './callout.ts';
+import { LID_OFF_STATES, ROUTES } from './checklist.ts';
+import { makeSafeSchema } from './make-safe.ts';
+import { nameplateFields } from './nameplate.ts';
+import { photoSchema } from './photo.ts';
+import { stampSchema } from './stamp.ts';
+import { idSchema, lineSchema, noteSchema, randomIdSchema, sha256Schema } from './text-limits.ts';
+
+/** Version of the stored shapes. Raise it with a step in src/migrations. */
+export const SCHEMA_VERSION = 1;
+
+export type EntryKey = [packId: string, subject: string, part: string];
+
+/** The truth: one value under one key, newest stamp wins. `gone` is a tombstone; its `v` is null. */
+export interface Entry {
+  key: EntryKey;
+  v: unknown;
+  at: string;
+  by: string;
+  why?: string;
+  gone?: true;
+}
+
+export const entrySchema = v.looseObject({
+  key: v.strictTuple([randomIdSchema, idLike(), v.pipe(v.string(), v.minLength(1), v.maxLength(200))]),
+  v: v.unknown(),
+  at: stampSchema,
+  by: randomIdSchema,
+  why: v.optional(noteSchema),
+  gone: v.optional(v.literal(true)),
+});
+
+function idLike() {
+  return v.pipe(v.string(), v.regex(/^[a-zA-Z]{1,40}$/, 'must be a word'));
+}
+
+/**
+ * Checks of an entry's value by subject. Where the part is one of a closed list it is a record of checks by part;
+ * otherwise one check serves every part, and `part` says what the part must look like.
+ */
+export const ENTRY_SUBJECTS = {
+  /** `made`: the pack exists. `checklist`: the definition it is graded by. `route`, `keepOriginals`: choices. */
+  pack: {
+    byPart: {
+      made: v.looseObject({ demo: v.optional(v.boolean()) }),
+      checklist: v.looseObject({ id: idSchema, version: v.string(), sha256: sha256Schema }),
+      route: v.picklist(ROUTES),
+      keepOriginals: v.boolean(),
+    },
+  },
+  nameplate: { byPart: nameplateFields },
+  answer: { part: idSchema, value: answerSchema },
+  fact: { part: idSchema, value: v.looseObject({ choice: idSchema, note: v.optional(noteSchema) }) },
+  photo: { part: sha256Schema, value: photoSchema },
+  /** Part: `<photo id>/<item id>`. */
+  photoItem: { part: v.pipe(v.string(), v.regex(/^[0-9a-f]{64}\/[a-z0-9-]+$/)), value: v.literal(true) },
+  callout: { part: randomIdSchema, value: calloutSchema },
+  makeSafe: { part: randomIdSchema, value: makeSafeSchema },
+  /** The lid-off state was entered; `leftBehind` are open items said to be lost before it. */
+  state: {
+    part: v.picklist(LID_OFF_STATES),
+    value: v.looseObject({ enteredAtMs: v.number(), leftBehind: v.array(idSchema) }),
+  },
+  afterwards: { byPart: afterwardsFields },
+  /** Words of the tester's own for the sheet, opinion apart from fact; `makerReply` is the maker's. */
+  words: { byPart: { opinion: noteSchema, method: noteSchema, makerReply: noteSchema, signedAs: lineSchema } },
+} as const;
+export type Subject = keyof typeof ENTRY_SUBJECTS;

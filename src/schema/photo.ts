@@ -1,0 +1,29 @@
+import * as v from 'valibot';
+import { stampSchema } from './stamp.ts';
+import { idSchema, lineSchema, sha256Schema } from './text-limits.ts';
+
+const pixels = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(20_000));
+
+/** What a record knows of a photo. The photo's id (the entry's part) is the SHA-256 of its stored JPEG bytes. */
+export const photoSchema = v.looseObject({
+  /** A zone's id, or `arrival`, `nameplate`, `make-safe`, `afterwards` for photos outside the six zones. */
+  zone: idSchema,
+  widthPx: pixels,
+  heightPx: pixels,
+  byteCount: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  /** Local time from the camera, `YYYY-MM-DDThh:mm:ss` with offset where the camera gave one. */
+  takenAt: v.optional(v.pipe(v.string(), v.regex(/^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(Z|[+-]\d\d:\d\d)?$/))),
+  originalSha256: sha256Schema,
+  /** The original's bytes are kept, stripped of metadata, under this hash. */
+  keptOriginal: v.optional(sha256Schema),
+  detail: v.optional(v.boolean()),
+  caption: v.optional(lineSchema),
+  made: stampSchema,
+});
+export type Photo = v.InferOutput<typeof photoSchema>;
+
+/** Image bytes as stored: never a Blob (private sessions of one engine refuse them). */
+export interface PhotoBytes {
+  type: string;
+  bytes: ArrayBuffer;
+}
