@@ -1,0 +1,76 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+
+const manifest = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8')) as { version: string };
+const leftOut = fileURLToPath(new URL('src/sheet/left-out.ts', import.meta.url));
+
+/** The same policy stands in index.html, for hosts that send no headers of their own. */
+export const CONTENT_SECURITY_POLICY = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' blob:",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
+
+export default defineConfig({
+  base: './',
+  define: { __APP_VERSION__: JSON.stringify(manifest.version) },
+  resolve: {
+    // jsPDF offers HTML and SVG rendering through these; we use neither, and they would be precached.
+    alias: { html2canvas: leftOut, canvg: leftOut, dompurify: leftOut },
+  },
+  build: { target: 'es2022', modulePreload: { polyfill: false }, assetsInlineLimit: 0 },
+  worker: { format: 'es' },
+  preview: {
+    headers: {
+      'Content-Security-Policy': `${CONTENT_SECURITY_POLICY}; frame-ancestors 'none'`,
+      'X-Content-Type-Options': 'nosniff',
+      'Referrer-Policy': 'no-referrer',
+      'Cross-Origin-Opener-Policy': 'same-origin',
+    },
+  },
+  plugins: [
+    {
+      name: 'underlid-csp',
+      apply: 'build',
+      transformIndexHtml: (html) => html.replace('%CSP%', CONTENT_SECURITY_POLICY),
+    },
+    VitePWA({
+      strategies: 'injectManifest',
+      srcDir: 'src',
+      filename: 'sw.ts',
+      registerType: 'prompt',
+      injectRegister: false,
+      injectManifest: {
+        globPatterns: ['**/*.{js,css,html,woff2,ttf,json,svg,png,wasm}'],
+        maximumFileSizeToCacheInBytes: 4_000_000,
+      },
+      manifest: {
+        id: './',
+        name: 'Underlid',
+        short_name: 'Underlid',
+        description: 'From the unopened battery pack to a scored, illustrated build-quality sheet. Offline.',
+        lang: 'en',
+        start_url: './',
+        scope: './',
+        display: 'standalone',
+        background_color: '#16191C',
+        theme_color: '#16191C',
+        icons: [
+          { src: 'icons/icon-192.png', sizes: '192x192', type: 'image/png' },
+          { src: 'icons/icon-512.png', sizes: '512x512', type: 'image/png' },
+          { src: 'icons/icon-maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+          { src: 'icons/icon.svg', sizes: 'any', type: 'image/svg+xml' },
+        ],
+      },
+    }),
+  ],
+});
