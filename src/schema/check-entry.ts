@@ -25,6 +25,8 @@ export function checkEntry(input: unknown): EntryCheck {
   if (found === 'unknownPart') return { ok: true, entry, known: false };
   if (found === 'badPart') return { ok: false, reason: `"${part}" is not a part of ${subject}` };
   if (entry.gone) return { ok: true, entry, known: true };
+  // valibot takes a list for an object without fields.
+  if (Array.isArray(entry.v)) return { ok: false, reason: 'no value is a list' };
   const value = v.safeParse(found, entry.v);
   return value.success ? { ok: true, entry, known: true } : { ok: false, reason: reasonOf(value.issues) };
 }

@@ -1,0 +1,13 @@
+import type { Entry } from '../schema/entry.ts';
+
+/**
+ * One step lifts an entry from schema `to − 1` to `to`. It is pure, keeps unknown fields, and never touches `at` or
+ * `by`: a lifted entry must still merge as the same entry.
+ */
+export interface Migration {
+  to: number;
+  step(entry: Entry): Entry;
+}
+
+/** In order, without gaps, the last one's `to` being SCHEMA_VERSION. Empty while that is 1. */
+export const MIGRATIONS: readonly Migration[] = [];

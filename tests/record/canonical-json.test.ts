@@ -1,0 +1,89 @@
+import canonicalize from 'canonicalize';
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { canonicalJson } from '../../src/record/canonical-json.ts';
+
+it('writes the sample of RFC 8785 section 3.2.2 as section 3.2.3 prints it', () => {
+  const input = String.raw`{
+    "numbers": [333333333.33333329, 1E30, 4.50, 2e-3, 0.000000000000000000000000001],
+    "string": "\u20ac$\u000F\u000aA'\u0042\u0022\u005c\\\"\/",
+    "literals": [null, true, false]
+  }`;
+  expect(canonicalJson(JSON.parse(input))).toBe(
+    String.raw`{"literals":[null,true,false],"numbers":[333333333.3333333,1e+30,4.5,0.002,1e-27],"string":"€$\u000f\nA'B\"\\\\\"/"}`,
+  );
+});
+
+it('sorts the seven keys of RFC 8785 section 3.2.3 by UTF-16 units: the emoji before U+FB33', () => {
+  const input = String.raw`{
+    "\u20ac": "Euro Sign", "\r": "Carriage Return", "\ufb33": "Hebrew Letter Dalet With Dagesh", "1": "One",
+    "\ud83d\ude00": "Emoji: Grinning Face", "\u0080": "Control", "\u00f6": "Latin Small Letter O With Diaeresis"
+  }`;
+  const order = [...canonicalJson(JSON.parse(input)).matchAll(/:"([^"]+)"/g)].map(([, words]) => words);
+  expect(order).toEqual([
+    'Carriage Return',
+    'One',
+    'Control',
+    'Latin Small Letter O With Diaeresis',
+    'Euro Sign',
+    'Emoji: Grinning Face',
+    'Hebrew Letter Dalet With Dagesh',
+  ]);
+});
+
+// RFC 8785 Appendix B: IEEE 754 bits and their JSON text.
+it.each([
+  ['0000000000000000', '0'],
+  ['8000000000000000', '0'],
+  ['0000000000000001', '5e-324'],
+  ['8000000000000001', '-5e-324'],
+  ['7fefffffffffffff', '1.7976931348623157e+308'],
+  ['ffefffffffffffff', '-1.7976931348623157e+308'],
+  ['4340000000000000', '9007199254740992'],
+  ['c340000000000000', '-9007199254740992'],
+  ['4430000000000000', '295147905179352830000'],
+  ['44b52d02c7e14af5', '9.999999999999997e+22'],
+  ['44b52d02c7e14af6', '1e+23'],
+  ['44b52d02c7e14af7', '1.0000000000000001e+23'],
+  ['444b1ae4d6e2ef4e', '999999999999999700000'],
+  ['444b1ae4d6e2ef4f', '999999999999999900000'],
+  ['444b1ae4d6e2ef50', '1e+21'],
+  ['3eb0c6f7a0b5ed8c', '9.999999999999997e-7'],
+  ['3eb0c6f7a0b5ed8d', '0.000001'],
+  ['41b3de4355555553', '333333333.3333332'],
+  ['41b3de4355555554', '333333333.33333325'],
+  ['41b3de4355555555', '333333333.3333333'],
+  ['41b3de4355555556', '333333333.3333334'],
+  ['41b3de4355555557', '333333333.33333343'],
+  ['becbf647612f3696', '-0.0000033333333333333333'],
+  ['43143ff3c1cb0959', '1424953923781206.2'],
+])('writes the number with bits %s as %s', (bits, text) => {
+  const view = new DataView(new ArrayBuffer(8));
+  view.setBigUint64(0, BigInt(`0x${bits}`));
+  expect(canonicalJson(view.getFloat64(0))).toBe(text);
+});
+
+it('agrees with the canonicalize package 5.1.0 on 500 random JSON values', () => {
+  fc.assert(
+    fc.property(fc.jsonValue({ noUnicodeString: false }), (value) => {
+      fc.pre(!/\p{Surrogate}/u.test(JSON.stringify(value)) && !JSON.stringify(value).includes('\\ud'));
+      expect(canonicalJson(value)).toBe(canonicalize(value));
+    }),
+    { numRuns: 500 },
+  );
+});
+
+it('leaves an undefined member out, as JSON does', () => {
+  expect(canonicalJson({ b: undefined, a: 1 })).toBe('{"a":1}');
+});
+
+it.each([
+  ['NaN', Number.NaN, 'must be finite, got NaN'],
+  ['infinity in a list', [1, Number.POSITIVE_INFINITY], 'must be finite, got Infinity'],
+  ['half a character', 'a\ud83d', 'lone surrogate'],
+  ['half a character in a key', { '\ude00': 1 }, 'lone surrogate'],
+  ['undefined', undefined, 'got undefined'],
+  ['a function', { a: () => 1 }, 'got function'],
+])('refuses %s', (_, value, reason) => {
+  expect(() => canonicalJson(value)).toThrow(reason);
+});
