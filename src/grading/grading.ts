@@ -100,12 +100,20 @@ export interface RemedyResult {
   reach: 'outside' | 'workshop';
   /** Items it would settle. */
   itemIds: string[];
-  /** Score gained on top of those printed before it, at each end. */
+  /** Score gained on top of those printed before it, at each end: `buildGain` and all `hazardGains` together. */
   gain: Range;
+  /** The part that comes from credit, at the factor before it. */
+  buildGain: Range;
+  /** The parts that come from hazards, in definition order; only hazards whose factor it changes. */
+  hazardGains: { hazardId: string; gain: Range }[];
   /** Score after this and all printed before it. */
   cumulative: Range;
+  /** Hazards brought from high or serious to medium or lower: at the low end, or at the high end while `open`. */
   clearsHazardIds: string[];
+  /** Not yet known whether it can be done: it counts at the high end only. */
   open?: 'fuseFits';
+  /** Found that it cannot be done: it counts at neither end. */
+  ruledOut?: 'fuseFits';
 }
 
 export interface Ledger {

@@ -1,0 +1,86 @@
+import type { PackRecord } from '../record/pack-record.ts';
+import type { Checklist } from '../schema/checklist.ts';
+import { coreOf } from './core.ts';
+import { findingsOf } from './findings.ts';
+import type { Grading, ItemResult } from './grading.ts';
+import { hazardsOf } from './hazards.ts';
+import { ledgerOf, lostPointsOf } from './ledger.ts';
+import { nextQuestion } from './next-question.ts';
+import { isSettled, outcomesIn } from './outcome-set.ts';
+import { type ItemOutcomes, outcomesOf } from './outcomes.ts';
+import { type Advice, coreRemedies, noRelief, withRemedy } from './relief.ts';
+import { printedRemedies } from './remedies.ts';
+import { standingOf } from './standing.ts';
+import { type Reliefs, stopOf, verdictEnds } from './verdict.ts';
+import { settledShareFrac, zonesOf } from './zones.ts';
+
+/**
+ * Grades a record by a checklist definition: outcomes, ranges, verdict, findings, remedies, ledger, next question.
+ * Pure; nothing is rounded; sums are taken in definition order. An item whose computation throws is one `error`
+ * outcome and settles nothing.
+ *
+ * Units   build, score and points 0–100; factor, q and shares 0–1
+ * Source  DESIGN §5
+ * Check   tests/grading/
+ */
+export function gradeRecord(
+  definition: Checklist,
+  record: Pick<PackRecord, 'answers' | 'facts' | 'route'>,
+  advice: Advice = { fuseFits: null },
+): Grading {
+  const outcomes = outcomesOf(definition, record);
+  const core = coreOf(definition);
+  const sets = outcomes.map(({ set }) => set);
+  const remedies = coreRemedies(definition, advice);
+  const none = noRelief(sets.length);
+  const outside = remedies.filter(({ reach }) => reach === 'outside').reduce(withRemedy, none);
+  const reliefs: Reliefs = { none, outside, all: remedies.reduce(withRemedy, none) };
+
+  const standing = standingOf(core, sets, none);
+  const stop = stopOf(core, sets);
+  const ends = verdictEnds(core, sets, reliefs);
+  const asked = outcomes.filter(({ because }) => because !== 'notAsked');
+  const scorable = standing.liveZoneWeight > 0;
+  const shown = scorable && stop !== 'failed';
+  const after = shown ? printedRemedies({ definition, core, sets }, remedies) : null;
+
+  return {
+    route: record.route,
+    items: outcomes.map(itemResult),
+    zones: zonesOf(definition, outcomes, standing),
+    askedCount: asked.length,
+    itemCount: outcomes.length,
+    settledCount: asked.filter(({ set }) => isSettled(set)).length,
+    unlookedCount: asked.filter(({ unlooked }) => unlooked).length,
+    build: scorable ? { low: standing.low.build, high: standing.high.build } : null,
+    factor: { low: standing.low.factor, high: standing.high.factor },
+    score: shown ? { low: standing.low.score, high: standing.high.score } : null,
+    settled: asked.every(({ set }) => isSettled(set)),
+    settledShareFrac: settledShareFrac(definition, outcomes, standing),
+    stop,
+    verdict: { ...ends, settled: ends.low === ends.high },
+    hazards: hazardsOf(definition, core, { sets, standing }),
+    findings: findingsOf(outcomes, lostPointsOf(core, sets, standing)),
+    remedies: after?.printed ?? [],
+    after: after?.after ?? { outside: null, workshop: null },
+    ledger: shown ? ledgerOf(definition, core, { sets, standing }) : null,
+    next: nextQuestion({ definition, facts: record.facts, outcomes, core, reliefs }),
+    openSafetyItemIds: asked.filter(({ item, set }) => item.safety && !isSettled(set)).map(({ item }) => item.id),
+  };
+}
+
+function itemResult({ item, set, because, grade, evidence, loweredByTold, unlooked, error }: ItemOutcomes): ItemResult {
+  return {
+    itemId: item.id,
+    zoneId: item.zone,
+    asked: because !== 'notAsked',
+    possible: outcomesIn(set),
+    settled: isSettled(set),
+    grade,
+    evidence,
+    because,
+    loweredByTold,
+    unlooked,
+    ...(error === undefined ? {} : { error }),
+  };
+}
