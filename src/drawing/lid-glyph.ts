@@ -10,7 +10,7 @@ export const LID_GLYPH_HEIGHT = 28;
 /** Angles of the lid, clockwise positive: ajar and tilted swing about its left end, off is lifted and turned in the air. */
 export const LID_ANGLE_DEG = { sound: 0, passable: -13, weak: -38, failed: 14 } as const;
 
-const LID = { left: 2.6, right: 23.4, top: 13.4, bottom: 19 };
+const LID = { left: 2.8, right: 23.2, top: 13.4, bottom: 19 };
 const LID_HINGE: Point = [LID.left, (LID.top + LID.bottom) / 2];
 const LIFTED_BY = 9;
 const TUB = { left: 4.6, right: 21.4, top: 19, bottom: 26.9, corner: 2.2 };
