@@ -7,8 +7,8 @@ const GROUP = '\u202f';
 const MINUS = '\u2212';
 /** Joins the ends of a range. */
 export const RANGE_DASH = '\u2013';
-/** Computed scores carry float noise far below this; it must not push a shown end outwards by a whole tenth. */
-const NOISE_POINTS = 1e-9;
+/** Computed scores carry float noise far below this; it must not push a shown end outwards by a whole step. */
+const NOISE = 1e-9;
 
 /** A number with exactly `digits` decimals, half away from zero. Throws RangeError if it is not finite. */
 export function formatFixed(value: number, digits: number): string {
@@ -36,10 +36,10 @@ export function formatTyped(value: number): string {
   return dress(String(short), value < 0);
 }
 
-/** Both ends of a range to one decimal, rounded outwards: the shown range never hides a part of the true one. */
-export function formatRange(range: { low: number; high: number }): string {
-  const ends = outwardTenths(range);
-  return `${formatFixed(ends.low, 1)}${RANGE_DASH}${formatFixed(ends.high, 1)}`;
+/** Both ends of a range, rounded outwards: the shown range never hides a part of the true one. */
+export function formatRange(range: { low: number; high: number }, digits = 1): string {
+  const ends = outward(range, digits);
+  return `${formatFixed(ends.low, digits)}${RANGE_DASH}${formatFixed(ends.high, digits)}`;
 }
 
 /** A score: one figure, to the nearest tenth, only when it is settled; otherwise the range. */
@@ -47,11 +47,15 @@ export function formatScore(range: { low: number; high: number }, settled: boole
   return settled ? formatFixed(range.low, 1) : formatRange(range);
 }
 
-/** Low end down, high end up to whole tenths, forgiving float noise. */
-export function outwardTenths({ low, high }: { low: number; high: number }): { low: number; high: number } {
-  requireFinite('outwardTenths', low);
-  requireFinite('outwardTenths', high);
-  return { low: Math.floor((low + NOISE_POINTS) * 10) / 10, high: Math.ceil((high - NOISE_POINTS) * 10) / 10 + 0 };
+/** Low end down, high end up to so many decimals, forgiving float noise. */
+export function outward(range: { low: number; high: number }, digits: number): { low: number; high: number } {
+  requireFinite('outward', range.low);
+  requireFinite('outward', range.high);
+  const scale = 10 ** digits;
+  return {
+    low: Math.floor((range.low + NOISE) * scale) / scale,
+    high: Math.ceil((range.high - NOISE) * scale) / scale + 0,
+  };
 }
 
 /** 0.415 → "41 %"; only 1 shows as 100 % and only 0 as 0 %. */

@@ -33,14 +33,6 @@ export const VERDICT_WORDS: Readonly<Record<VerdictName, VerdictWords>> = {
   },
 };
 
-/** What a person does with a pack that shows a stop sign. Basis: UN special provision 376 and the emergency guides. */
-export const STOP_ADVICE = [
-  'Do not go on with the teardown. Do not charge, load, use, sell or lend the pack.',
-  'If it is hot, hissing, smoking or smells of solvent, do not move it: leave, keep others away and call the fire service.',
-  'Otherwise set it apart outdoors or in a fire-safe place, away from anything that burns, and keep watching it.',
-  'For transport it counts as damaged or defective (UN special provision 376): ask the carrier and a battery recycler first.',
-] as const;
-
 export const UNSETTLED_TITLE = 'Unsettled';
 
 /**

@@ -6,7 +6,7 @@ import {
   formatScore,
   formatSignificant,
   formatTyped,
-  outwardTenths,
+  outward,
 } from '../../src/text/format-number.ts';
 
 // ISO 80000-1 7.3: groups of three set off by a small space, never by a comma or point.
@@ -68,9 +68,13 @@ describe('a range is rounded outwards to one decimal', () => {
 
   it('holds every tenth from 0.0 to 100.0 where it is, computed as n / 10 and as n · 0.1', () => {
     for (let n = 0; n <= 1000; n += 1) {
-      expect(outwardTenths({ low: n / 10, high: n * 0.1 })).toEqual({ low: n / 10, high: n / 10 });
+      expect(outward({ low: n / 10, high: n * 0.1 }, 1)).toEqual({ low: n / 10, high: n / 10 });
     }
   });
+});
+
+it('rounds a factor outwards to two decimals: 0.4655–0.7 → 0.46–0.70', () => {
+  expect(formatRange({ low: 0.4655, high: 0.7 }, 2)).toBe('0.46–0.70');
 });
 
 it('shows one figure only for a settled score: 58.85 → 58.9, else 58.8–58.9', () => {
