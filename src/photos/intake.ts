@@ -10,11 +10,18 @@ export interface IntakeOptions {
 export type IntakeProblem =
   | 'empty'
   | 'notAPicture'
+  /** The bytes could not be fetched, e.g. from a cloud folder. */
+  | 'unreadable'
   | 'cannotDecode'
   | 'damaged'
   | 'tooLarge'
   | 'outOfMemory'
+  /** The browser scrambles drawn pictures against fingerprinting; what it would store is noise. */
+  | 'canvasBlocked'
   | 'cancelled';
+
+/** How far it has come, for the line under the picture's place. */
+export type IntakeStep = 'reading' | 'shrinking' | 'finishing';
 
 export interface TakenIn {
   /** SHA-256 of `bytes`, hexadecimal: the photo's id. */
