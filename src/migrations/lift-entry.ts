@@ -10,7 +10,7 @@ export interface Ladder {
   present: number;
 }
 
-const OUR_LADDER: Ladder = { steps: MIGRATIONS, present: SCHEMA_VERSION };
+export const OUR_LADDER: Ladder = { steps: MIGRATIONS, present: SCHEMA_VERSION };
 
 /**
  * Lifts one entry from schema version `from` to the present one, a step at a time. The entry given is never changed.

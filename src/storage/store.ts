@@ -1,4 +1,4 @@
-import type { Entry } from '../schema/entry.ts';
+import type { Entry, EntryKey } from '../schema/entry.ts';
 import type { PackCard } from '../schema/pack-card.ts';
 import type { PhotoBytes } from '../schema/photo.ts';
 
@@ -27,7 +27,10 @@ export interface NewPhotoBytes {
   content: PhotoBytes;
 }
 
-export type WriteResult = { ok: true; entries: Entry[]; at: string } | { ok: false; problem: WriteProblem };
+/** `detail` is for the log and for tests, not for the screen. */
+export type WriteResult =
+  | { ok: true; entries: Entry[]; at: string }
+  | { ok: false; problem: WriteProblem; detail: string };
 /** `old`: another tab runs a newer Underlid on this database; reload. */
 export type WriteProblem = 'quotaFull' | 'old' | 'closed' | 'failed';
 
@@ -49,10 +52,46 @@ export interface Store {
   /** Settings and small device facts that are no part of any record: theme, hand, units, awaited photo, last pack. */
   kept<T>(name: string): Promise<T | null>;
   keep(name: string, value: unknown): Promise<void>;
+  /** Calls back when another tab has written this pack; returns how to stop. */
+  onOtherTab(callback: (packId: string) => void): () => void;
+  /** Merges one pack of a checked bundle by stamp, under the stamps it came with. For restoreBundle. */
+  mergeIn(incoming: Incoming): Promise<MergeResult>;
+  /** Photos of packs other than demo packs whose bytes never went into a backup. */
+  photosInNoBackup(): Promise<number>;
+  /** Notes that these bytes are in a backup, once its file has been handed over. */
+  noteBackup(hashes: readonly string[]): Promise<void>;
   close(): void;
 }
 
-/** How opening went. `vanished`: the marker outside says there was a database, and it is empty now. */
+/** One pack of a bundle that has passed every check. */
+export interface Incoming {
+  packId: string;
+  entries: readonly Entry[];
+  bytes: readonly { sha256: string; shelf: NewPhotoBytes['shelf']; type: string; bytes: Uint8Array }[];
+  definitions: readonly { sha256: string; text: string }[];
+  cardOf(entries: Entry[]): PackCard;
+  /** Bring back, with new stamps, what was deleted here after the bundle was made. */
+  bringBackDeleted: boolean;
+}
+
+export type MergeResult = { ok: true; merged: Merged } | { ok: false; problem: WriteProblem; detail: string };
+
+/** What a merge did to one pack. */
+export interface Merged {
+  /** Nothing of this pack was here before. */
+  added: boolean;
+  /** Entries written, brought-back ones included. */
+  written: EntryKey[];
+  /** Entries of the bundle that stayed out because a newer one stands here. */
+  newerHere: EntryKey[];
+  /** Entries deleted here after the bundle was made, not brought back. */
+  deletedHere: EntryKey[];
+  broughtBack: EntryKey[];
+  /** Photos of the merged record whose bytes neither came nor are here: they may be in another part. */
+  missingPhotos: string[];
+}
+
+/** How opening went. `vanished`: the marker outside says there was a database, last seen `since`, and it is empty now. */
 export type OpenResult =
   | { ok: true; store: Store; vanished: { since: string; packCount: number } | null }
   | { ok: false; problem: 'unavailable' | 'newer' | 'migrationFailed' | 'failed'; detail: string };

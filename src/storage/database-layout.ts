@@ -1,0 +1,72 @@
+import { type Ladder, liftEntry } from '../migrations/lift-entry.ts';
+import type { Entry } from '../schema/entry.ts';
+
+/**
+ * Object stores and their keys, all out of line.
+ * entries [pack, subject, part] · cards pack · photos, thumbs, originals, definitions SHA-256 · undo [pack, stamp] ·
+ * uses [SHA-256 of bytes, pack] → when they went into a backup, 0 never · kept name · device name.
+ */
+export const STORES = [
+  'entries',
+  'cards',
+  'photos',
+  'thumbs',
+  'originals',
+  'definitions',
+  'undo',
+  'uses',
+  'kept',
+  'device',
+] as const;
+export type StoreName = (typeof STORES)[number];
+
+/** Raise it when a store is added, with the step in `upgrade`. */
+const LAYOUT_VERSION = 1;
+const LAYOUTS_PER_SCHEMA = 1000;
+
+/**
+ * IndexedDB's own version number: schema version × 1000 + layout version. So a tab with an older schema is told to
+ * close by the browser, a newer database refuses to open, and lifting is as atomic as the upgrade itself.
+ */
+export function databaseVersion({ present }: Ladder): number {
+  return present * LAYOUTS_PER_SCHEMA + LAYOUT_VERSION;
+}
+
+/** Brings a database of version `from` (0: none yet) up to date inside its upgrade transaction. */
+export function upgrade(tx: IDBTransaction, { from, ladder, fail }: Upgrade): void {
+  for (const name of STORES) {
+    if (!tx.db.objectStoreNames.contains(name)) tx.db.createObjectStore(name);
+  }
+  const schemaVersion = Math.floor(from / LAYOUTS_PER_SCHEMA);
+  if (from > 0 && schemaVersion < ladder.present) liftAll(tx, { schemaVersion, ladder, fail });
+}
+
+interface Upgrade {
+  from: number;
+  ladder: Ladder;
+  /** Called with the reason before the transaction is aborted. */
+  fail(detail: string): void;
+}
+
+/** Steps to take back hold values of the old schema, so they go. */
+function liftAll(
+  tx: IDBTransaction,
+  { schemaVersion, ladder, fail }: Omit<Upgrade, 'from'> & { schemaVersion: number },
+) {
+  tx.objectStore('undo').clear();
+  const entries = tx.objectStore('entries');
+  // All at once, not by cursor: a cursor would meet an entry again that a step has moved to a later key.
+  const all: IDBRequest<Entry[]> = entries.getAll();
+  all.onsuccess = () => {
+    entries.clear();
+    for (const entry of all.result) {
+      const lift = liftEntry(entry, schemaVersion, ladder);
+      if (!lift.ok) {
+        fail(lift.detail);
+        tx.abort();
+        return;
+      }
+      entries.put(lift.entry, lift.entry.key);
+    }
+  };
+}

@@ -1,0 +1,113 @@
+import { get, promisifyRequest, set, values } from 'idb-keyval';
+import { stampMs } from '../record/stamp-ms.ts';
+import type { Entry } from '../schema/entry.ts';
+import type { PackCard } from '../schema/pack-card.ts';
+import type { PhotoBytes } from '../schema/photo.ts';
+import { dropUses, noteBackedUp, SHELVES } from './byte-uses.ts';
+import type { Database } from './database.ts';
+import { entriesIn, mergeIn } from './merge-in.ts';
+import { noteDatabase } from './note-database.ts';
+import type { StoreEnvironment } from './open-store.ts';
+import { rangeUnder } from './pack-range.ts';
+import { photosInNoBackup } from './photos-in-no-backup.ts';
+import type { Store, WriteProblem, WriteResult } from './store.ts';
+import { clockIn, type Writer } from './stored-clock.ts';
+import { newestLabel, takeStepBack } from './undo-steps.ts';
+import { storesOf, writeChange } from './write-change.ts';
+
+/** The Store over an open database. Reads reject once it is closed; writes say so. */
+export function makeStore(database: Database, environment: StoreEnvironment, deviceId: string): Store {
+  const { otherTabs, marker } = environment;
+  const writer = (): Writer => ({ deviceId, nowMs: environment.nowMs() });
+
+  const noteMarker = () => noteDatabase(database, { marker, ...writer() });
+  const failure = (error: unknown): Failure => ({ ok: false, ...problemOf(error, database) });
+
+  return {
+    deviceId,
+    cards: () => values<PackCard>(database.useStore('cards')),
+    entriesOf: (packId) => database.transact('readonly', ['entries'], (tx) => entriesIn(tx, packId)),
+    write: async (change) => {
+      try {
+        const work = (tx: IDBTransaction) => writeChange(tx, change, writer());
+        const { entries, at, isNewPack } = await database.transact('readwrite', storesOf(change), work);
+        otherTabs.tell(change.packId);
+        if (isNewPack) await noteMarker();
+        return { ok: true, entries, at };
+      } catch (error) {
+        return failure(error);
+      }
+    },
+    undoLabel: (packId) => database.transact('readonly', ['undo'], (tx) => newestLabel(tx, packId)),
+    undo: async (packId, cardOf) => {
+      try {
+        const work = (tx: IDBTransaction) => undoIn(tx, { packId, cardOf, writer: writer() });
+        const result = await database.transact('readwrite', ['entries', 'cards', 'undo', 'device'], work);
+        if (result === null) return { ok: false, problem: 'failed', detail: 'there is no step to take back' };
+        otherTabs.tell(packId);
+        return result;
+      } catch (error) {
+        return failure(error);
+      }
+    },
+    photo: async (sha256, shelf = 'photos') => (await get<PhotoBytes>(sha256, database.useStore(shelf))) ?? null,
+    definitionText: async (sha256) => (await get<string>(sha256, database.useStore('definitions'))) ?? null,
+    keepDefinition: (sha256, text) => set(sha256, text, database.useStore('definitions')),
+    erase: async (packId) => {
+      await database.transact('readwrite', ['entries', 'cards', 'undo', 'uses', ...SHELVES], async (tx) => {
+        tx.objectStore('entries').delete(rangeUnder(packId));
+        tx.objectStore('undo').delete(rangeUnder(packId));
+        tx.objectStore('cards').delete(packId);
+        await dropUses(tx, packId);
+      });
+      otherTabs.tell(packId);
+      await noteMarker();
+    },
+    kept: async <T>(name: string) => (await get<T>(name, database.useStore('kept'))) ?? null,
+    keep: (name, value) => set(name, value, database.useStore('kept')),
+    onOtherTab: (callback) => otherTabs.listen(callback),
+    mergeIn: async (incoming) => {
+      try {
+        const merged = await mergeIn(database, incoming, writer());
+        otherTabs.tell(incoming.packId);
+        if (merged.added) await noteMarker();
+        return { ok: true, merged };
+      } catch (error) {
+        return failure(error);
+      }
+    },
+    photosInNoBackup: () => database.transact('readonly', ['entries', 'cards', 'uses'], photosInNoBackup),
+    noteBackup: (hashes) =>
+      database.transact('readwrite', ['uses'], (tx) => noteBackedUp(tx, hashes, environment.nowMs())),
+    close: () => {
+      otherTabs.close();
+      database.close();
+    },
+  };
+}
+
+type Failure = { ok: false; problem: WriteProblem; detail: string };
+
+interface Undo {
+  packId: string;
+  cardOf(entries: Entry[]): PackCard;
+  writer: Writer;
+}
+
+async function undoIn(tx: IDBTransaction, { packId, cardOf, writer }: Undo): Promise<WriteResult | null> {
+  const clock = await clockIn(tx, writer);
+  const entries = await takeStepBack(tx, packId, clock);
+  if (entries === null) return null;
+  const at = entries.at(-1)?.at ?? clock.draw();
+  clock.save();
+  const card = cardOf(await promisifyRequest<Entry[]>(tx.objectStore('entries').getAll(rangeUnder(packId))));
+  tx.objectStore('cards').put({ ...card, changedAtMs: stampMs(at) }, packId);
+  return { ok: true, entries, at };
+}
+
+/** What went wrong, in the words of the contract; the browser's own words as detail. */
+function problemOf(error: unknown, database: Database): { problem: WriteProblem; detail: string } {
+  const detail = String(error);
+  if (error instanceof Error && error.name === 'QuotaExceededError') return { problem: 'quotaFull', detail };
+  return { problem: database.closedBecause() ?? 'failed', detail };
+}

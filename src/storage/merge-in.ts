@@ -1,0 +1,131 @@
+import { promisifyRequest } from 'idb-keyval';
+import { stampMs } from '../record/stamp-ms.ts';
+import type { Entry } from '../schema/entry.ts';
+import { hashesUsedBy, noteUses, SHELVES } from './byte-uses.ts';
+import type { Database } from './database.ts';
+import { rangeUnder } from './pack-range.ts';
+import { planMerge } from './plan-merge.ts';
+import type { Incoming, Merged } from './store.ts';
+import { clockIn, type Writer } from './stored-clock.ts';
+
+/** Bytes written in one transaction. Our choice: few enough that a phone's memory is not asked for a second copy. */
+const BATCH_BYTES = 16 * 1024 * 1024;
+
+/**
+ * Merges one pack of a checked bundle: its bytes first, in batches, then everything else in one transaction, so that no
+ * record ever points at bytes that are not here. Should it fail, the bytes it had brought are taken away again.
+ */
+export async function mergeIn(database: Database, incoming: Incoming, writer: Writer): Promise<Merged> {
+  const here = await database.transact('readonly', ['entries'], (tx) => entriesIn(tx, incoming.packId));
+  const wanted = new Set(hashesUsedBy(afterMerge(here, incoming)));
+  const broughtBytes: Shelved[] = [];
+  try {
+    for (const batch of batchesOf(incoming.bytes.filter(({ sha256 }) => wanted.has(sha256)))) {
+      broughtBytes.push(...(await database.transact('readwrite', [...SHELVES], (tx) => putBatch(tx, batch))));
+    }
+    return await database.transact('readwrite', ['entries', 'cards', 'device', 'definitions', 'uses', 'photos'], (tx) =>
+      mergeEntriesIn(tx, incoming, writer),
+    );
+  } catch (error) {
+    if (database.closedBecause() === null) await takeAway(database, broughtBytes);
+    throw error;
+  }
+}
+
+type Bytes = Incoming['bytes'][number];
+type Shelved = Pick<Bytes, 'sha256' | 'shelf'>;
+
+export function entriesIn(tx: IDBTransaction, packId: string): Promise<Entry[]> {
+  return promisifyRequest<Entry[]>(tx.objectStore('entries').getAll(rangeUnder(packId)));
+}
+
+function afterMerge(here: Entry[], incoming: Incoming): Entry[] {
+  const { merged, deletedHere } = planMerge(here, incoming.entries);
+  return incoming.bringBackDeleted ? [...merged, ...deletedHere] : merged;
+}
+
+async function mergeEntriesIn(tx: IDBTransaction, incoming: Incoming, writer: Writer): Promise<Merged> {
+  const { packId } = incoming;
+  const here = await entriesIn(tx, packId);
+  const plan = planMerge(here, incoming.entries);
+  const clock = await clockIn(tx, writer);
+  for (const { at } of incoming.entries) clock.see(at);
+  const back = incoming.bringBackDeleted ? plan.deletedHere : [];
+  const broughtBack = back.map((entry) => ({ ...entry, at: clock.draw(), by: writer.deviceId }));
+  clock.save();
+  const puts = [...plan.puts, ...broughtBack];
+  for (const entry of puts) tx.objectStore('entries').put(entry, entry.key);
+  for (const { sha256, text } of incoming.definitions) tx.objectStore('definitions').put(text, sha256);
+
+  const all = await entriesIn(tx, packId);
+  const came = new Set(incoming.bytes.map(({ sha256 }) => sha256));
+  const used = hashesUsedBy(all);
+  await noteUses(tx, packId, used);
+  await noteUses(
+    tx,
+    packId,
+    used.filter((sha256) => came.has(sha256)),
+    writer.nowMs,
+  );
+  const newest = all
+    .map(({ at }) => at)
+    .sort()
+    .at(-1);
+  const card = incoming.cardOf(all);
+  tx.objectStore('cards').put(
+    { ...card, packId, changedAtMs: newest === undefined ? writer.nowMs : stampMs(newest) },
+    packId,
+  );
+  return {
+    added: here.length === 0,
+    written: puts.map(({ key }) => key),
+    newerHere: plan.newerHere,
+    deletedHere: incoming.bringBackDeleted ? [] : plan.deletedHere.map(({ key }) => key),
+    broughtBack: broughtBack.map(({ key }) => key),
+    missingPhotos: await missingIn(tx, all),
+  };
+}
+
+async function missingIn(tx: IDBTransaction, entries: Entry[]): Promise<string[]> {
+  const photos = tx.objectStore('photos');
+  const ids = entries.filter(({ key, gone }) => key[1] === 'photo' && !gone).map(({ key }) => key[2]);
+  const found = await Promise.all(ids.map((id) => promisifyRequest(photos.getKey(id))));
+  return ids.filter((_, i) => found[i] === undefined);
+}
+
+function batchesOf(bytes: Bytes[]): Bytes[][] {
+  const batches: Bytes[][] = [];
+  let room = 0;
+  for (const one of bytes) {
+    const batch = batches.at(-1);
+    if (batch !== undefined && one.bytes.byteLength <= room) batch.push(one);
+    else {
+      batches.push([one]);
+      room = BATCH_BYTES;
+    }
+    room -= one.bytes.byteLength;
+  }
+  return batches;
+}
+
+/** Returns what was not there before. */
+async function putBatch(tx: IDBTransaction, batch: Bytes[]): Promise<Shelved[]> {
+  const brought: Shelved[] = [];
+  for (const { sha256, shelf, type, bytes } of batch) {
+    const store = tx.objectStore(shelf);
+    if ((await promisifyRequest(store.getKey(sha256))) !== undefined) continue;
+    store.put({ type, bytes: bytes.slice().buffer }, sha256);
+    brought.push({ sha256, shelf });
+  }
+  return brought;
+}
+
+async function takeAway(database: Database, brought: Shelved[]): Promise<void> {
+  await database.transact('readwrite', [...SHELVES, 'uses'], async (tx) => {
+    for (const { sha256, shelf } of brought) {
+      // Another tab may have begun to use them meanwhile.
+      const used = await promisifyRequest(tx.objectStore('uses').count(rangeUnder(sha256)));
+      if (used === 0) tx.objectStore(shelf).delete(sha256);
+    }
+  });
+}

@@ -1,0 +1,13 @@
+/**
+ * A value as it will come back from a bundle: a plain copy, undefined members left out, half characters (a cut through
+ * an emoji) made U+FFFD. So whatever is stored can also be saved and restored.
+ */
+export function storable(value: unknown): unknown {
+  if (typeof value === 'string') return value.replace(/\p{Surrogate}/gu, '\ufffd');
+  if (Array.isArray(value)) return value.map(storable);
+  if (typeof value === 'object' && value !== null) {
+    const members = Object.entries(value).filter(([, part]) => part !== undefined);
+    return Object.fromEntries(members.map(([name, part]) => [name, storable(part)]));
+  }
+  return value;
+}

@@ -1,0 +1,37 @@
+import { promisifyRequest } from 'idb-keyval';
+import { nextStamp } from '../record/next-stamp.ts';
+import type { Stamp } from '../schema/stamp.ts';
+
+/** Who writes, and when by the wall clock. */
+export interface Writer {
+  deviceId: string;
+  nowMs: number;
+}
+
+/** The clock as it stands inside one writing transaction (its stores must include `device`). */
+export interface StoredClock {
+  draw(): Stamp;
+  /** Takes note of a stamp met from elsewhere: later ones will pass it. */
+  see(stamp: Stamp): void;
+  save(): void;
+}
+
+const CLOCK = 'clock';
+
+/** Two tabs can never draw the same stamp: the row is read and written in one transaction. */
+export async function clockIn(tx: IDBTransaction, { deviceId, nowMs }: Writer): Promise<StoredClock> {
+  const rows = tx.objectStore('device');
+  let seen: Stamp | null = (await promisifyRequest<Stamp | undefined>(rows.get(CLOCK))) ?? null;
+  return {
+    draw: () => {
+      seen = nextStamp({ seen, nowMs, deviceId });
+      return seen;
+    },
+    see: (stamp) => {
+      if (seen === null || stamp > seen) seen = stamp;
+    },
+    save: () => {
+      if (seen !== null) rows.put(seen, CLOCK);
+    },
+  };
+}
