@@ -1,0 +1,24 @@
+import type { MakeSafe } from '../schema/make-safe.ts';
+import { makeSafeWords } from '../text/make-safe.ts';
+
+/** What has been typed and ticked on the way through the gate. */
+export interface MakeSafeDraft {
+  packVoltageV: number | null;
+  chargeState: MakeSafe['chargeState'] | null;
+  company: MakeSafe['company'] | null;
+  photoId: string | null;
+  acknowledged: string[];
+}
+
+/** What is still missing before the gate opens, in words. */
+export function missingForMakeSafe(draft: MakeSafeDraft, cautions: readonly { id: string }[]): string[] {
+  const say = makeSafeWords.missingParts;
+  const open = cautions.filter(({ id }) => !draft.acknowledged.includes(id)).length;
+  return [
+    draft.packVoltageV === null ? say.voltage : '',
+    draft.chargeState === null ? say.chargeState : '',
+    draft.company === null ? say.company : '',
+    draft.photoId === null ? say.photo : '',
+    open > 0 ? say.cautions(open) : '',
+  ].filter(Boolean);
+}

@@ -1,0 +1,152 @@
+import { packWords } from '../text/bench.ts';
+import { lidOffWords } from '../text/item.ts';
+import { stopWords } from '../text/stop.ts';
+import { words } from '../text/words.ts';
+import { Screen } from '../ui/screen.tsx';
+import { nowMs, utcOffsetMinutes } from './clock.ts';
+import { makeSafeGate } from './make-safe-gate.ts';
+import { SmokeHelp } from './parts/smoke-help.tsx';
+import { StopSteps } from './parts/stop-steps.tsx';
+import { hrefTo, type Place } from './route.ts';
+import { AfterwardsScreen } from './screens/afterwards-screen.tsx';
+import { ArrivalScreen } from './screens/arrival-screen.tsx';
+import { BeforeScreen } from './screens/before-screen.tsx';
+import { FactScreen } from './screens/fact-screen.tsx';
+import { ItemScreen } from './screens/item-screen.tsx';
+import { LidOffScreen } from './screens/lid-off-screen.tsx';
+import { MakeSafeScreen } from './screens/make-safe-screen.tsx';
+import { NameplateScreen } from './screens/nameplate-screen.tsx';
+import { PackScreen } from './screens/pack-screen.tsx';
+import { PhotoScreen } from './screens/photo-screen.tsx';
+import { PhotosScreen } from './screens/photos-screen.tsx';
+import { SheetScreen } from './screens/sheet-screen.tsx';
+import { ZoneScreen } from './screens/zone-screen.tsx';
+import type { PackSession } from './state/pack-session.ts';
+import { stopFindings } from './stop-findings.ts';
+
+/** The screen of one place of a pack; places under the lid stand behind the gate. */
+export function PackPlace({ session, place, id }: { session: PackSession; place: Place; id: string }) {
+  const { definition } = session.definition;
+  switch (place) {
+    case 'pack':
+      return <PackScreen session={session} />;
+    case 'nameplate':
+      return <NameplateScreen session={session} />;
+    case 'arrival':
+      return <ArrivalScreen session={session} />;
+    case 'photos':
+      return <PhotosScreen session={session} />;
+    case 'photo':
+      return <PhotoScreen key={id} session={session} id={id} />;
+    case 'sheet':
+      return <SheetScreen session={session} />;
+    case 'afterwards':
+      return <AfterwardsScreen session={session} />;
+    case 'make-safe': {
+      const stops = stopFindings(definition, session.grading.value);
+      return stops.length > 0 ? <Stopped session={session} /> : <MakeSafeScreen session={session} />;
+    }
+    case 'item': {
+      const item = definition.items.find((candidate) => candidate.id === id);
+      if (!item) return <Nowhere session={session} />;
+      const screen = <ItemScreen key={id} session={session} item={item} />;
+      return item.state === 'arrival' || item.state === 'loaded' || item.stop ? (
+        screen
+      ) : (
+        <UnderTheLid session={session}>{() => screen}</UnderTheLid>
+      );
+    }
+    case 'fact': {
+      const fact = definition.facts.find((candidate) => candidate.id === id);
+      if (!fact) return <Nowhere session={session} />;
+      const screen = <FactScreen key={id} session={session} fact={fact} />;
+      return fact.state === 'arrival' || fact.state === 'loaded' ? (
+        screen
+      ) : (
+        <UnderTheLid session={session}>{() => screen}</UnderTheLid>
+      );
+    }
+    case 'lid-off':
+      return <UnderTheLid session={session}>{(state) => <LidOffScreen session={session} state={state} />}</UnderTheLid>;
+    case 'zone': {
+      const zone = definition.zones.find((candidate) => candidate.id === id);
+      if (!zone) return <Nowhere session={session} />;
+      return (
+        <UnderTheLid session={session}>
+          {(state) => <ZoneScreen key={id} session={session} zone={zone} state={state} />}
+        </UnderTheLid>
+      );
+    }
+    case 'before':
+      return (
+        <UnderTheLid session={session}>
+          {(state) =>
+            state === 'apart' ? (
+              <LidOffScreen session={session} state={state} />
+            ) : (
+              <BeforeScreen session={session} state={state} />
+            )
+          }
+        </UnderTheLid>
+      );
+  }
+}
+
+type LidState = NonNullable<PackSession['record']['value']['state']>;
+
+/** Lid off opens only after Make safe, and closes while a stop finding stands. */
+function UnderTheLid({
+  session,
+  children,
+}: {
+  session: PackSession;
+  children: (state: LidState) => preact.JSX.Element;
+}) {
+  const record = session.record.value;
+  const atMs = nowMs.value;
+  const gate = makeSafeGate(record, atMs, utcOffsetMinutes(atMs));
+  if (stopFindings(session.definition.definition, session.grading.value).length > 0)
+    return <Stopped session={session} />;
+  if (gate.open) return children(record.state ?? 'untouched');
+  return (
+    <Screen
+      title={lidOffWords.title}
+      back={{
+        href: hrefTo(record.packId),
+        label: words.packLabel(record.nameplate.name ?? '', record.nameplate.sample ?? ''),
+      }}
+      middle={<SmokeHelp record={record} />}
+      dock={
+        <a class="button primary" href={hrefTo(record.packId, 'make-safe')}>
+          {lidOffWords.toMakeSafe}
+        </a>
+      }
+    >
+      <p class="notice">{gate.last ? lidOffWords.makeSafeAgain : lidOffWords.makeSafeFirst}</p>
+    </Screen>
+  );
+}
+
+function Stopped({ session }: { session: PackSession }) {
+  const record = session.record.value;
+  return (
+    <Screen
+      title={stopWords.title}
+      back={{
+        href: hrefTo(record.packId),
+        label: words.packLabel(record.nameplate.name ?? '', record.nameplate.sample ?? ''),
+      }}
+      middle={<SmokeHelp record={record} />}
+    >
+      <StopSteps packId={record.packId} items={stopFindings(session.definition.definition, session.grading.value)} />
+    </Screen>
+  );
+}
+
+function Nowhere({ session }: { session: PackSession }) {
+  return (
+    <Screen title={packWords.lost} back={{ href: hrefTo(session.packId), label: words.back }}>
+      <p>{packWords.lostHint}</p>
+    </Screen>
+  );
+}

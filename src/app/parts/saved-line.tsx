@@ -1,0 +1,23 @@
+import { words, writeProblems } from '../../text/words.ts';
+import { SavedMark } from '../../ui/saved-mark.tsx';
+import type { PackSession } from '../state/pack-session.ts';
+
+/** Above the dock: whether the last change is saved, what it was, and the way to take it back. Keeps its height. */
+export function SavedLine({ session }: { session: PackSession }) {
+  const saving = session.saving.value;
+  const label = session.undoLabel.value;
+  return (
+    <div class="saved-line">
+      <SavedMark now={saving.now} onRetry={() => void session.flush()} />
+      <span class="saved-what">{label ?? ''}</span>
+      <button type="button" class="button quiet" disabled={label === null} onClick={() => void session.undo()}>
+        {words.undo}
+      </button>
+      {saving.now === 'notSaved' && (
+        <p class="notice" role="alert">
+          {writeProblems[saving.problem]}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,59 @@
+import { signal } from '@preact/signals';
+
+/** Places within one pack. The hash is the whole address, so any static host in any folder serves every deep link. */
+export const PLACES = [
+  'pack',
+  'nameplate',
+  'arrival',
+  'make-safe',
+  'lid-off',
+  'zone',
+  'item',
+  'fact',
+  'before',
+  'photos',
+  'photo',
+  'sheet',
+  'afterwards',
+] as const;
+export type Place = (typeof PLACES)[number];
+
+export type Route =
+  | { screen: 'bench' }
+  | { screen: 'keep' }
+  | { screen: 'lost' }
+  | { screen: 'pack'; packId: string; place: Place; id: string };
+
+export const route = signal<Route>({ screen: 'bench' });
+
+/** `#/` bench, `#/keep`, `#/<pack>`, `#/<pack>/<place>`, `#/<pack>/<place>/<id>`. */
+export function parseRoute(hash: string): Route {
+  const [first = '', place = 'pack', ...rest] = hash.replace(/^#?\/?/, '').split('/');
+  if (first === '') return { screen: 'bench' };
+  if (first === 'keep') return { screen: 'keep' };
+  const known = PLACES.find((name) => name === place);
+  if (!/^[0-9a-f]{32}$/.test(first) || known === undefined) return { screen: 'lost' };
+  return { screen: 'pack', packId: first, place: known, id: rest.map(decodeURIComponent).join('/') };
+}
+
+export function hrefTo(packId: string, place: Place = 'pack', id = ''): string {
+  return `#/${packId}${place === 'pack' ? '' : `/${place}`}${id === '' ? '' : `/${encodeURIComponent(id)}`}`;
+}
+
+export function goTo(href: string, options: { replace?: boolean } = {}): void {
+  if (options.replace) history.replaceState(null, '', href);
+  else history.pushState(null, '', href);
+  readRoute();
+}
+
+export function watchRoute(): void {
+  addEventListener('hashchange', readRoute);
+  addEventListener('popstate', readRoute);
+  readRoute();
+}
+
+function readRoute(): void {
+  const before = location.hash;
+  route.value = parseRoute(before);
+  scrollTo(0, 0);
+}

@@ -1,0 +1,220 @@
+import { useState } from 'preact/hooks';
+import type { Answer } from '../../schema/answer.ts';
+import type { Item } from '../../schema/checklist.ts';
+import { EVIDENCE, type Evidence, GRADES, type Grade } from '../../schema/grade.ts';
+import { GRADE_WORDS } from '../../text/grades.ts';
+import { itemWords } from '../../text/item.ts';
+import { stopWords } from '../../text/stop.ts';
+import { words } from '../../text/words.ts';
+import { AnswerButton } from '../../ui/answer-button.tsx';
+import { Dialog } from '../../ui/dialog.tsx';
+import { ChoiceField } from '../../ui/fields/choice-field.tsx';
+import { Screen } from '../../ui/screen.tsx';
+import { NoteDialog } from '../parts/note-dialog.tsx';
+import { ReasonDialog } from '../parts/reason-dialog.tsx';
+import { SavedLine } from '../parts/saved-line.tsx';
+import { SmokeHelp } from '../parts/smoke-help.tsx';
+import { StopSteps } from '../parts/stop-steps.tsx';
+import { Thumbs } from '../parts/thumbs.tsx';
+import { WhyDialog } from '../parts/why-dialog.tsx';
+import { PhotoTray } from '../photos/photo-tray.tsx';
+import { homeOf, placeAmong } from '../question-place.ts';
+import { goTo, hrefTo } from '../route.ts';
+import type { PackSession } from '../state/pack-session.ts';
+import { stopFindings } from '../stop-findings.ts';
+
+type Over = 'none' | 'notSeen' | 'doesNotApply' | 'why' | 'note' | 'photo' | 'stop';
+
+/** One item: its question, its sentences as big choices, and what goes with the answer. */
+export function ItemScreen({ session, item }: { session: PackSession; item: Item }) {
+  const [over, setOver] = useState<Over>('none');
+  const record = session.record.value;
+  const grading = session.grading.value;
+  const { definition } = session.definition;
+  const asking = { definition, record, grading };
+  const answer = record.answers[item.id];
+  const result = grading.items.find(({ itemId }) => itemId === item.id);
+  const place = placeAmong(asking, { kind: 'item', item, open: false });
+  const photos = record.photos.filter(({ itemIds }) => itemIds.includes(item.id));
+  const chosen = answer?.kind === 'grade' ? answer.grade : null;
+  const note = answer?.note ?? '';
+  const photoWanted = photos.length === 0 && wantsPhoto(item, chosen);
+
+  async function give(next: Answer, label: string) {
+    await session.put({ puts: [{ subject: 'answer', part: item.id, v: next }], undoLabel: `${item.title}: ${label}` });
+  }
+  async function choose(grade: Grade) {
+    const evidence = answer?.kind === 'grade' ? answer.evidence : 'seen';
+    await give({ kind: 'grade', grade, evidence, ...(note !== '' && { note }) }, GRADE_WORDS[grade]);
+    if (item.stop && grade === 'failed') setOver('stop');
+  }
+  async function clear() {
+    setOver('none');
+    await session.put({
+      puts: [{ subject: 'answer', part: item.id, gone: true }],
+      undoLabel: `${item.title}: ${itemWords.clear}`,
+    });
+  }
+  async function keepNote(text: string) {
+    setOver('none');
+    const { note: _old, ...rest } = answer ?? { kind: 'open' as const, note: '' };
+    if (rest.kind === 'open' && text === '') await clear();
+    else if (rest.kind === 'open') await give({ kind: 'open', note: text }, itemWords.note);
+    else await give({ ...rest, ...(text !== '' && { note: text }) } as Answer, itemWords.note);
+  }
+
+  return (
+    <Screen
+      title={item.ask}
+      titleClass="question"
+      back={{ href: homeOf(record.packId, item), label: place.homeTitle }}
+      middle={<SmokeHelp record={record} />}
+      end={
+        <>
+          <span class="saved">{place.position}</span>
+          {item.safety && <span class="tag">{words.safety}</span>}
+        </>
+      }
+      dock={
+        <>
+          <SavedLine session={session} />
+          <button type="button" class={photoWanted ? 'button primary' : 'button'} onClick={() => setOver('photo')}>
+            {itemWords.photo}
+          </button>
+          <button type="button" class="button" onClick={() => setOver('note')}>
+            {note === '' ? itemWords.note : itemWords.noteFull}
+          </button>
+          <button type="button" class={photoWanted ? 'button' : 'button primary'} onClick={() => goTo(place.nextHref)}>
+            {place.isLast ? itemWords.lastOne : itemWords.next}
+          </button>
+        </>
+      }
+      dockClass="two-rows"
+    >
+      <p class="muted">{item.look}</p>
+      {item.lastChance && !answer && <p class="small">{itemWords.lostIfLeft(item.lastChance.lost)}</p>}
+      {result?.because === 'factExcludes' && <p class="notice calm">{itemWords.excluded}</p>}
+      {photos.length > 0 && <Thumbs packId={record.packId} photos={photos} title={item.title} />}
+      {photoWanted && chosen !== null && <p class="notice calm">{itemWords.photoWanted}</p>}
+
+      <div class="push answers" role="radiogroup" aria-label={item.ask}>
+        {GRADES.flatMap((grade) => {
+          const sentence = item.grades[grade];
+          return sentence === undefined
+            ? []
+            : [
+                <AnswerButton
+                  key={grade}
+                  grade={grade}
+                  sentence={sentence}
+                  chosen={chosen === grade}
+                  onChoose={() => void choose(grade)}
+                />,
+              ];
+        })}
+      </div>
+      <div class="row">
+        <button
+          type="button"
+          class="choice"
+          aria-pressed={answer?.kind === 'notSeen'}
+          onClick={() => setOver('notSeen')}
+        >
+          {itemWords.notSeen}
+        </button>
+        {item.mayNotApply.length > 0 && (
+          <button
+            type="button"
+            class="choice"
+            aria-pressed={answer?.kind === 'doesNotApply'}
+            onClick={() => setOver('doesNotApply')}
+          >
+            {itemWords.doesNotApply}
+          </button>
+        )}
+        <button type="button" class="choice" onClick={() => setOver('why')}>
+          {itemWords.whyItMatters}
+        </button>
+      </div>
+      {(answer?.kind === 'notSeen' || answer?.kind === 'doesNotApply') && <p class="small">{answer.reason}</p>}
+      {answer?.kind === 'grade' && (
+        <EvidenceChoice
+          evidence={answer.evidence}
+          onChoose={(evidence) => void give({ ...answer, evidence }, itemWords.evidence[evidence])}
+        />
+      )}
+      {result?.loweredByTold && <p class="small">{itemWords.toldSafety}</p>}
+      {answer?.kind === 'grade' && answer.unlooked && <p class="small">{itemWords.unlooked}</p>}
+
+      {over === 'notSeen' && (
+        <ReasonDialog
+          title={itemWords.notSeenTitle}
+          reasons={itemWords.notSeenReasons}
+          {...(answer && { onClear: () => void clear() })}
+          onClose={() => setOver('none')}
+          onReason={(reason) => {
+            setOver('none');
+            void give({ kind: 'notSeen', reason, ...(note !== '' && { note }) }, itemWords.notSeen);
+          }}
+        />
+      )}
+      {over === 'doesNotApply' && (
+        <ReasonDialog
+          title={itemWords.doesNotApplyTitle}
+          reasons={item.mayNotApply}
+          {...(answer && { onClear: () => void clear() })}
+          onClose={() => setOver('none')}
+          onReason={(reason) => {
+            setOver('none');
+            void give({ kind: 'doesNotApply', reason, ...(note !== '' && { note }) }, itemWords.doesNotApply);
+          }}
+        />
+      )}
+      {over === 'why' && (
+        <WhyDialog item={item} {...(answer && { onClear: () => void clear() })} onClose={() => setOver('none')} />
+      )}
+      {over === 'note' && (
+        <NoteDialog note={note} onKeep={(text) => void keepNote(text)} onClose={() => setOver('none')} />
+      )}
+      {over === 'photo' && (
+        <PhotoTray
+          session={session}
+          zone={item.zone}
+          itemId={item.id}
+          what={item.title}
+          onClose={() => setOver('none')}
+          onAdded={(ids) => {
+            setOver('none');
+            const only = ids.length === 1 ? ids[0] : undefined;
+            if (only !== undefined) goTo(hrefTo(record.packId, 'photo', `${only}/${item.id}`));
+          }}
+        />
+      )}
+      {over === 'stop' && (
+        <Dialog title={stopWords.title} whole onClose={() => setOver('none')}>
+          <StopSteps
+            packId={record.packId}
+            items={stopFindings(definition, grading)}
+            onCorrect={() => setOver('none')}
+          />
+        </Dialog>
+      )}
+    </Screen>
+  );
+}
+
+function EvidenceChoice({ evidence, onChoose }: { evidence: Evidence; onChoose: (evidence: Evidence) => void }) {
+  return (
+    <ChoiceField
+      label={itemWords.how}
+      choices={EVIDENCE.map((id) => ({ id, text: itemWords.evidence[id] }))}
+      chosen={evidence}
+      onChoose={onChoose}
+    />
+  );
+}
+
+function wantsPhoto(item: Item, grade: Grade | null): boolean {
+  if (item.photo === 'always') return true;
+  return item.photo === 'fault' && (grade === 'weak' || grade === 'failed');
+}

@@ -1,0 +1,139 @@
+import { useState } from 'preact/hooks';
+import { lostOnLeaving } from '../../grading/lost-on-leaving.ts';
+import type { LidOffState } from '../../schema/checklist.ts';
+import { formatFixed } from '../../text/format-number.ts';
+import { lidOffWords as say, stateWords } from '../../text/item.ts';
+import { words } from '../../text/words.ts';
+import { CutawayMap } from '../../ui/cutaway-map.tsx';
+import { Screen } from '../../ui/screen.tsx';
+import { askNext } from '../ask-next.ts';
+import { SavedLine } from '../parts/saved-line.tsx';
+import { SmokeHelp } from '../parts/smoke-help.tsx';
+import { photoItemIds } from '../photo-item-ids.ts';
+import { PhotoTray } from '../photos/photo-tray.tsx';
+import { hrefOf } from '../question-place.ts';
+import { type Asking, questionsOf } from '../questions.ts';
+import { goTo, hrefTo } from '../route.ts';
+import type { PackSession } from '../state/pack-session.ts';
+
+/** The cutaway as the way in: six zones, what to look at next, what must be seen before the pack is disturbed. */
+export function LidOffScreen({ session, state }: { session: PackSession; state: LidOffState }) {
+  const [tray, setTray] = useState(false);
+  const record = session.record.value;
+  const grading = session.grading.value;
+  const { definition } = session.definition;
+  const asking: Asking = { definition, record, grading };
+  const next = askNext(asking, state);
+  const nextZone = next && (next.question.kind === 'item' ? next.question.item.zone : next.question.fact.zone);
+  const lost = lostOnLeaving(definition, record, { state, photoItemIds: photoItemIds(record) });
+  const lostItems = lost.filter(({ open }) => open).length;
+  const lostPhotos = lost.filter(({ needsPhoto }) => needsPhoto).length;
+  const safety = definition.items.filter(({ id }) => grading.openSafetyItemIds.includes(id));
+
+  return (
+    <Screen
+      title={say.title}
+      quiet={stateWords[state]}
+      back={{
+        href: hrefTo(record.packId),
+        label: words.packLabel(record.nameplate.name ?? '', record.nameplate.sample ?? ''),
+      }}
+      middle={<SmokeHelp record={record} />}
+      dockClass="two-rows"
+      dock={
+        <>
+          <SavedLine session={session} />
+          <button type="button" class="button" onClick={() => setTray(true)}>
+            {say.photoFirst}
+          </button>
+          {next ? (
+            <button type="button" class="button primary" onClick={() => goTo(hrefOf(record.packId, next.question))}>
+              {say.goOn}
+            </button>
+          ) : (
+            <a class="button primary" href={hrefTo(record.packId, state === 'apart' ? 'sheet' : 'before')}>
+              {say.nextState[state]}
+            </a>
+          )}
+        </>
+      }
+    >
+      <CutawayMap
+        cellsInSeries={record.nameplate.cellsInSeries ?? null}
+        zones={definition.zones.map(({ id, title }) => {
+          const zone = grading.zones.find(({ zoneId }) => zoneId === id);
+          const now = questionsOf(asking, state, id);
+          return {
+            zoneId: id,
+            title: title.toLowerCase() === 'bms' ? title : title.toLowerCase(),
+            progressText: words.countOf(zone?.settledCount ?? 0, zone?.askedCount ?? 0),
+            state: id === nextZone ? 'next' : now.some(({ open }) => open) ? 'todo' : 'done',
+          };
+        })}
+        onChoose={(zoneId) => goTo(hrefTo(record.packId, 'zone', zoneId))}
+      />
+      {next ? (
+        <a class="card next-card" href={hrefOf(record.packId, next.question)}>
+          <span class="small muted">{say.lookHereNext}</span>
+          <br />
+          <strong>{next.question.kind === 'item' ? next.question.item.ask : next.question.fact.ask}</strong>
+          <br />
+          <span class="small muted">
+            {[
+              next.narrowsByPoints === null ? '' : say.settlesUpTo(formatFixed(next.narrowsByPoints, 1)),
+              next.question.kind === 'item' && next.question.item.safety ? words.safety : '',
+            ]
+              .filter(Boolean)
+              .join(' · ')}
+          </span>
+        </a>
+      ) : (
+        <p class="muted">{say.nothingOpen}</p>
+      )}
+      {lost.length > 0 && state !== 'apart' && (
+        <a class="line" href={hrefTo(record.packId, 'before')}>
+          <span class="fact-mark">!</span>
+          <span>{say.beforeFurther(say.cantBeHadLater(lostItems, lostPhotos))}</span>
+          <span class="side">›</span>
+        </a>
+      )}
+      {safety.length > 0 && (
+        <details>
+          <summary class="line plain">
+            <span class="fact-mark">{safety.length}</span>
+            <span>{say.openSafety(safety.length)}</span>
+          </summary>
+          <ul class="lines">
+            {safety.map((item) => (
+              <li key={item.id}>
+                <a class="line" href={hrefTo(record.packId, 'item', item.id)}>
+                  <span />
+                  <span class="title">{item.title}</span>
+                  <span class="side">{stateWords[item.state]}</span>
+                </a>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      {state !== 'apart' && next && (
+        <a class="button quiet" href={hrefTo(record.packId, 'before')}>
+          {say.nextState[state]}
+        </a>
+      )}
+      {tray && (
+        <PhotoTray
+          session={session}
+          zone={nextZone ?? definition.zones[0]?.id ?? 'arrival'}
+          itemId={null}
+          what={say.photoFirst}
+          onClose={() => setTray(false)}
+          onAdded={([first]) => {
+            setTray(false);
+            if (first !== undefined) goTo(hrefTo(record.packId, 'photo', first));
+          }}
+        />
+      )}
+    </Screen>
+  );
+}

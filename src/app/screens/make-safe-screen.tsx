@@ -1,0 +1,183 @@
+import { useState } from 'preact/hooks';
+import { randomId } from '../../storage/open-store.ts';
+import { formatClock, formatMoment, localDay } from '../../text/format-day.ts';
+import { formatValue } from '../../text/format-unit.ts';
+import { ABOVE_50_V, CAUTIONS, makeSafeWords as say } from '../../text/make-safe.ts';
+import { words } from '../../text/words.ts';
+import { ChoiceField } from '../../ui/fields/choice-field.tsx';
+import { NumberField } from '../../ui/fields/number-field.tsx';
+import { Screen } from '../../ui/screen.tsx';
+import { nowMs, utcOffsetMinutes } from '../clock.ts';
+import { type MakeSafeDraft, missingForMakeSafe } from '../make-safe-draft.ts';
+import { makeSafeGate } from '../make-safe-gate.ts';
+import { SmokeHelp } from '../parts/smoke-help.tsx';
+import { Thumbs } from '../parts/thumbs.tsx';
+import { PhotoTray } from '../photos/photo-tray.tsx';
+import { goTo, hrefTo } from '../route.ts';
+import type { PackSession } from '../state/pack-session.ts';
+import { useKeptDraft } from '../state/use-kept-draft.ts';
+
+/** The gate before the lid comes off. What is ticked and typed survives a dropped page until it is passed. */
+export function MakeSafeScreen({ session }: { session: PackSession }) {
+  const [tray, setTray] = useState(false);
+  const [asked, setAsked] = useState(false);
+  const record = session.record.value;
+  const atMs = nowMs.value;
+  const gate = makeSafeGate(record, atMs, utcOffsetMinutes(atMs));
+  const [again, setAgain] = useState(false);
+  const [draft, setDraft] = useKeptDraft<MakeSafeDraft>(`makeSafe/${session.packId}`, {
+    packVoltageV: null,
+    chargeState: null,
+    company: null,
+    photoId: null,
+    acknowledged: [],
+  });
+  const cautions = CAUTIONS.filter(({ above50V }) => !above50V || (draft.packVoltageV ?? 0) >= 50);
+  const missing = missingForMakeSafe(draft, cautions);
+  const photo = record.photos.filter(({ id }) => id === draft.photoId);
+
+  async function pass() {
+    if (missing.length > 0 || draft.packVoltageV === null || draft.photoId === null) {
+      setAsked(true);
+      return;
+    }
+    const passedAtMs = Date.now();
+    const v = {
+      passedAtMs,
+      day: localDay(passedAtMs, utcOffsetMinutes(passedAtMs)),
+      packVoltageV: draft.packVoltageV,
+      chargeState: draft.chargeState,
+      company: draft.company,
+      coveredTerminalsPhoto: draft.photoId,
+      acknowledged: cautions.map(({ id }) => id),
+    };
+    const first = record.state === null;
+    const saved = await session.put({
+      puts: [
+        { subject: 'makeSafe', part: randomId(), v },
+        ...(first ? [{ subject: 'state', part: 'untouched', v: { enteredAtMs: passedAtMs, leftBehind: [] } }] : []),
+      ],
+    });
+    if (!saved) return;
+    setDraft(null);
+    nowMs.value = passedAtMs;
+    goTo(hrefTo(record.packId, 'lid-off'));
+  }
+
+  const back = {
+    href: hrefTo(record.packId),
+    label: words.packLabel(record.nameplate.name ?? '', record.nameplate.sample ?? ''),
+  };
+  if (gate.open && gate.last && gate.goodUntilMs !== null && !again) {
+    return (
+      <Screen
+        title={say.title}
+        back={back}
+        middle={<SmokeHelp record={record} />}
+        dock={
+          <>
+            <button type="button" class="button" onClick={() => setAgain(true)}>
+              {say.again}
+            </button>
+            <a class="button primary" href={hrefTo(record.packId, 'lid-off')}>
+              {say.toLidOff}
+            </a>
+          </>
+        }
+      >
+        <p>{say.passed(formatMoment(gate.last.passedAtMs, utcOffsetMinutes(gate.last.passedAtMs)))}</p>
+        <p>
+          {formatValue(gate.last.packVoltageV, 'V')} · {say.chargeStates[gate.last.chargeState]} ·{' '}
+          {say.companies[gate.last.company]}
+        </p>
+        <p class="muted">{say.goodUntil(formatClock(gate.goodUntilMs, utcOffsetMinutes(gate.goodUntilMs)))}</p>
+      </Screen>
+    );
+  }
+  return (
+    <Screen
+      title={say.title}
+      back={back}
+      middle={<SmokeHelp record={record} />}
+      dockClass="two-rows"
+      dock={
+        <>
+          {asked && missing.length > 0 && (
+            <p class="notice" role="alert">
+              {say.missing(missing.join(', '))}
+            </p>
+          )}
+          <button type="button" class="button primary" aria-disabled={missing.length > 0} onClick={() => void pass()}>
+            {say.pass}
+          </button>
+        </>
+      }
+    >
+      <p class="notice">{say.lead}</p>
+      <NumberField
+        id="packVoltageV"
+        label={say.voltage}
+        unit="V"
+        value={draft.packVoltageV}
+        onChange={(packVoltageV) => setDraft({ ...draft, packVoltageV })}
+        check={(value) => (value >= 0 && value <= 2000 ? null : say.voltageWrong)}
+      />
+      {(draft.packVoltageV ?? 0) >= 50 && <p class="notice">{ABOVE_50_V}</p>}
+      <ChoiceField
+        label={say.chargeState}
+        choices={(['low', 'part', 'full', 'unknown'] as const).map((id) => ({ id, text: say.chargeStates[id] }))}
+        chosen={draft.chargeState}
+        onChoose={(chargeState) => setDraft({ ...draft, chargeState })}
+      />
+      <p class="small muted">{say.chargeAdvice}</p>
+      <ChoiceField
+        label={say.company}
+        choices={(['second-person', 'alone'] as const).map((id) => ({ id, text: say.companies[id] }))}
+        chosen={draft.company}
+        onChoose={(company) => setDraft({ ...draft, company })}
+      />
+      {draft.company === 'alone' && <p class="small">{say.aloneAdvice}</p>}
+      <section class="stack">
+        <h2>{say.photo}</h2>
+        {photo.length > 0 && <Thumbs packId={record.packId} photos={photo} title={say.photo} />}
+        <button type="button" class="button" onClick={() => setTray(true)}>
+          {photo.length > 0 ? say.photoAgain : say.photoTake}
+        </button>
+      </section>
+      <section>
+        <h2>{say.cautions}</h2>
+        <ul class="lines">
+          {cautions.map(({ id, text }) => (
+            <li key={id}>
+              <label class="tick">
+                <input
+                  type="checkbox"
+                  name={id}
+                  checked={draft.acknowledged.includes(id)}
+                  onChange={(event) => {
+                    const others = draft.acknowledged.filter((other) => other !== id);
+                    setDraft({ ...draft, acknowledged: event.currentTarget.checked ? [...others, id] : others });
+                  }}
+                />
+                <span>{text}</span>
+              </label>
+            </li>
+          ))}
+        </ul>
+      </section>
+      {tray && (
+        <PhotoTray
+          session={session}
+          zone="make-safe"
+          itemId={null}
+          what={say.photo}
+          onClose={() => setTray(false)}
+          onAdded={([first]) => {
+            setTray(false);
+            if (first !== undefined) setDraft({ ...draft, photoId: first });
+          }}
+        />
+      )}
+    </Screen>
+  );
+}

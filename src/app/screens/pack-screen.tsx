@@ -1,0 +1,163 @@
+import { useState } from 'preact/hooks';
+import { packWords as say, stageWords } from '../../text/bench.ts';
+import { formatClock } from '../../text/format-day.ts';
+import { formatRange } from '../../text/format-number.ts';
+import { stateWords } from '../../text/item.ts';
+import { verdictWords } from '../../text/verdict.ts';
+import { words } from '../../text/words.ts';
+import { Dialog } from '../../ui/dialog.tsx';
+import { RuleView } from '../../ui/rule-view.tsx';
+import { Screen } from '../../ui/screen.tsx';
+import { Tape } from '../../ui/tape.tsx';
+import { nowMs, utcOffsetMinutes } from '../clock.ts';
+import { makeSafeGate } from '../make-safe-gate.ts';
+import { SavedLine } from '../parts/saved-line.tsx';
+import { questionsOf } from '../questions.ts';
+import { goTo, hrefTo, type Place } from '../route.ts';
+import type { PackSession } from '../state/pack-session.ts';
+import { stopFindings } from '../stop-findings.ts';
+
+interface Station {
+  place: Place;
+  title: string;
+  side: string;
+  closed: boolean;
+  done: boolean;
+}
+
+/** A pack's own screen: how it stands, and its stations in the order of the job. */
+export function PackScreen({ session }: { session: PackSession }) {
+  const [asking, setAsking] = useState(false);
+  const record = session.record.value;
+  const grading = session.grading.value;
+  const stations = stationsOf(session);
+  const next = stations.find(({ done, closed }) => !done && !closed) ?? stations.find(({ place }) => place === 'sheet');
+  const verdict = verdictWords(grading.verdict);
+  const begun = grading.settledCount > 0;
+
+  async function putAway() {
+    setAsking(false);
+    const saved = await session.put({ puts: [{ subject: 'pack', part: 'made', gone: true }] });
+    if (saved) goTo('#/');
+  }
+
+  return (
+    <Screen
+      title={<Tape>{words.packLabel(record.nameplate.name ?? '', record.nameplate.sample ?? '')}</Tape>}
+      back={{ href: '#/', label: words.bench }}
+      end={record.demo && <span class="mark">{words.inventedDemo}</span>}
+      dockClass="two-rows"
+      dock={
+        <>
+          <SavedLine session={session} />
+          {next && (
+            <a class="button primary" href={hrefTo(record.packId, next.place)}>
+              {say.goOn(next.title)}
+            </a>
+          )}
+        </>
+      }
+    >
+      <section class="stack">
+        {begun ? (
+          <>
+            <h2>{verdict.title}</h2>
+            <p class="small muted">{verdict.line}</p>
+            {grading.score && <RuleView score={grading.score} settled={grading.settled} />}
+            {grading.score && !grading.settled && (
+              <p class="small muted">
+                {say.between(formatRange(grading.score), grading.settledCount, grading.askedCount)}
+              </p>
+            )}
+          </>
+        ) : (
+          <p class="muted">{say.nothingToScore}</p>
+        )}
+      </section>
+      <ul class="lines">
+        {stations.map(({ place, title, side, closed, done }) => (
+          <li key={place}>
+            <a class="line" {...(closed ? { 'aria-disabled': true } : { href: hrefTo(record.packId, place) })}>
+              <span class="fact-mark">{done ? '✓' : ''}</span>
+              <span class="title">{title}</span>
+              <span class="side">{side}</span>
+            </a>
+          </li>
+        ))}
+      </ul>
+      <button type="button" class="button quiet" onClick={() => setAsking(true)}>
+        {say.putAway}
+      </button>
+      {asking && (
+        <Dialog title={say.putAway} onClose={() => setAsking(false)}>
+          <p>{say.putAwayAsk}</p>
+          <div class="row">
+            <button type="button" class="button" onClick={() => setAsking(false)}>
+              {words.cancel}
+            </button>
+            <button type="button" class="button primary" onClick={() => void putAway()}>
+              {say.putAwayNow}
+            </button>
+          </div>
+        </Dialog>
+      )}
+    </Screen>
+  );
+}
+
+function stationsOf(session: PackSession): Station[] {
+  const record = session.record.value;
+  const grading = session.grading.value;
+  const { definition } = session.definition;
+  const atMs = nowMs.value;
+  const gate = makeSafeGate(record, atMs, utcOffsetMinutes(atMs));
+  const arrival = questionsOf({ definition, record, grading }, 'arrival');
+  const answered = arrival.filter(({ open }) => !open).length;
+  const stopped = stopFindings(definition, grading).length > 0;
+  const filled = Object.keys(record.nameplate).length;
+  const opened = record.state !== null;
+  return [
+    {
+      place: 'nameplate',
+      title: say.nameplate,
+      side: say.filled(filled),
+      closed: false,
+      done: record.nameplate.name !== undefined && filled > 3,
+    },
+    {
+      place: 'arrival',
+      title: say.arrival,
+      side: words.countOf(answered, arrival.length),
+      closed: false,
+      done: answered === arrival.length,
+    },
+    {
+      place: 'make-safe',
+      title: say.makeSafe,
+      side: stopped ? say.closedByStop : gateWords(gate),
+      closed: stopped,
+      done: gate.open || (opened && grading.settled),
+    },
+    {
+      place: 'lid-off',
+      title: say.lidOff,
+      side: stopped ? say.closedByStop : record.state === null ? say.needsMakeSafe : stateWords[record.state],
+      closed: stopped || (!gate.open && !opened),
+      done: opened && grading.settled,
+    },
+    { place: 'photos', title: say.photos, side: say.photoCount(record.photos.length), closed: false, done: true },
+    { place: 'sheet', title: say.sheet, side: '', closed: false, done: false },
+    {
+      place: 'afterwards',
+      title: say.afterwards,
+      side: record.afterwards.fate === undefined ? say.notYet : stageWords.afterwards.toLowerCase(),
+      closed: false,
+      done: record.afterwards.fate !== undefined,
+    },
+  ];
+}
+
+function gateWords(gate: ReturnType<typeof makeSafeGate>): string {
+  if (!gate.last || gate.goodUntilMs === null) return say.notYet;
+  return gate.open ? say.passedUntil(formatClock(gate.goodUntilMs, utcOffsetMinutes(gate.goodUntilMs))) : say.askAgain;
+}

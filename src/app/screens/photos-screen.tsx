@@ -1,0 +1,58 @@
+import { useState } from 'preact/hooks';
+import { lidOffWords } from '../../text/item.ts';
+import { photoWords as say } from '../../text/photo-screens.ts';
+import { words } from '../../text/words.ts';
+import { Screen } from '../../ui/screen.tsx';
+import { Thumbs } from '../parts/thumbs.tsx';
+import { PhotoTray } from '../photos/photo-tray.tsx';
+import { zoneChoices } from '../photos/zone-choices.ts';
+import { goTo, hrefTo } from '../route.ts';
+import type { PackSession } from '../state/pack-session.ts';
+
+/** All photos of a pack, by where they belong. */
+export function PhotosScreen({ session }: { session: PackSession }) {
+  const [tray, setTray] = useState(false);
+  const record = session.record.value;
+  const groups = zoneChoices(session.definition.definition).map(({ id, text }) => ({
+    id,
+    text,
+    photos: record.photos.filter(({ zone }) => zone === id),
+  }));
+  return (
+    <Screen
+      title={say.photosOf}
+      back={{
+        href: hrefTo(record.packId),
+        label: words.packLabel(record.nameplate.name ?? '', record.nameplate.sample ?? ''),
+      }}
+      dock={
+        <button type="button" class="button primary" onClick={() => setTray(true)}>
+          {lidOffWords.photoFirst}
+        </button>
+      }
+    >
+      {record.photos.length === 0 && <p class="muted">{say.none}</p>}
+      {groups
+        .filter(({ photos }) => photos.length > 0)
+        .map(({ id, text, photos }) => (
+          <section key={id} class="stack">
+            <h2>{text}</h2>
+            <Thumbs packId={record.packId} photos={photos} title={text} />
+          </section>
+        ))}
+      {tray && (
+        <PhotoTray
+          session={session}
+          zone={session.definition.definition.zones[0]?.id ?? 'arrival'}
+          itemId={null}
+          what={say.photosOf}
+          onClose={() => setTray(false)}
+          onAdded={([first]) => {
+            setTray(false);
+            if (first !== undefined) goTo(hrefTo(record.packId, 'photo', first));
+          }}
+        />
+      )}
+    </Screen>
+  );
+}

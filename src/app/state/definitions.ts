@@ -1,0 +1,41 @@
+import builtInUrl from '../../../checklists/lfp-drop-in/1.0.0.json?url';
+import { sha256Hex } from '../../photos/sha256-hex.ts';
+import type { Checklist } from '../../schema/checklist.ts';
+import { store } from './store.ts';
+
+export interface LoadedDefinition {
+  definition: Checklist;
+  text: string;
+  sha256: string;
+}
+
+const loaded = new Map<string, LoadedDefinition>();
+
+/** The checklist a new pack begins with. Its file is part of the app and checked when the app is built. */
+export async function builtInDefinition(): Promise<LoadedDefinition> {
+  const response = await fetch(builtInUrl);
+  if (!response.ok) throw new Error(`the built-in checklist did not load (${response.status})`);
+  return remember(await response.text());
+}
+
+/** The definition a record began with, by hash, from this phone. Null when it is not here. */
+export async function definitionByHash(sha256: string): Promise<LoadedDefinition | null> {
+  const known = loaded.get(sha256);
+  if (known) return known;
+  const text = await store().definitionText(sha256);
+  return text === null ? null : remember(text);
+}
+
+async function remember(text: string): Promise<LoadedDefinition> {
+  const sha256 = await sha256Hex(new TextEncoder().encode(text));
+  const known = loaded.get(sha256);
+  if (known) return known;
+  // The whole check stays out of the first load; a definition is checked once per start, before it is used.
+  const { checkDefinition } = await import('../../schema/check-definition.ts');
+  const checked = checkDefinition(JSON.parse(text));
+  if (!checked.ok)
+    throw new Error(`checklist refused: ${checked.problems.map((p) => `${p.place}: ${p.reason}`).join('; ')}`);
+  const entry = { definition: checked.definition, text, sha256 };
+  loaded.set(sha256, entry);
+  return entry;
+}

@@ -1,0 +1,46 @@
+import { signal } from '@preact/signals';
+import { foldRecord } from '../../record/fold-record.ts';
+import { definitionByHash } from './definitions.ts';
+import { PackSession } from './pack-session.ts';
+import { store } from './store.ts';
+
+export type Opened =
+  | { state: 'opening' }
+  | { state: 'absent' }
+  | { state: 'noDefinition' }
+  | { state: 'open'; session: PackSession };
+
+/** The pack on the screen. Leaving it for the bench keeps it open; another pack takes its place. */
+export const opened = signal<Opened>({ state: 'opening' });
+let openId: string | null = null;
+
+/** Opens a pack unless it is the open one already. */
+export async function openPack(packId: string): Promise<void> {
+  if (openId === packId && opened.value.state === 'open') return;
+  openId = packId;
+  opened.value = { state: 'opening' };
+  const entries = await store().entriesOf(packId);
+  const record = foldRecord(packId, entries);
+  const reference = record.checklist;
+  const definition = reference && (await definitionByHash(reference.sha256));
+  if (openId !== packId) return;
+  if (!record.here && record.newestAt === null) opened.value = { state: 'absent' };
+  else if (!definition) opened.value = { state: 'noDefinition' };
+  else {
+    const session = new PackSession(packId, definition, entries);
+    session.undoLabel.value = await store().undoLabel(packId);
+    opened.value = { state: 'open', session };
+    void store().keep('lastPack', packId);
+  }
+}
+
+export function forgetOpenPack(packId: string): void {
+  if (openId !== packId) return;
+  openId = null;
+  opened.value = { state: 'opening' };
+}
+
+/** Another tab wrote to this pack. */
+export async function followOtherTab(packId: string): Promise<void> {
+  if (opened.value.state === 'open' && openId === packId) await opened.value.session.reload();
+}

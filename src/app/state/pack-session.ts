@@ -1,0 +1,109 @@
+import { computed, signal } from '@preact/signals';
+import { gradeRecord } from '../../grading/grade-record.ts';
+import { foldRecord } from '../../record/fold-record.ts';
+import type { Entry } from '../../schema/entry.ts';
+import type { NewPhotoBytes, Put, WriteProblem } from '../../storage/store.ts';
+import { cardFromEntries, cardOf } from '../card-of.ts';
+import { refreshBench } from './bench.ts';
+import type { LoadedDefinition } from './definitions.ts';
+import { provisionalEntries } from './provisional.ts';
+import { store } from './store.ts';
+
+export interface PendingChange {
+  puts: Put[];
+  photos?: NewPhotoBytes[];
+  undoLabel?: string;
+  definition?: { sha256: string; text: string };
+}
+export type Saving = { now: 'saved' | 'saving' } | { now: 'notSaved'; problem: WriteProblem };
+
+/**
+ * One pack that is open on the screen: its entries, and everything that follows from them. A change shows at once and
+ * is called saved when its transaction has completed; one that could not be written stays, to be tried again.
+ */
+export class PackSession {
+  readonly entries = signal<Entry[]>([]);
+  readonly saving = signal<Saving>({ now: 'saved' });
+  readonly undoLabel = signal<string | null>(null);
+  readonly record = computed(() => foldRecord(this.packId, this.entries.value));
+  readonly grading = computed(() => gradeRecord(this.definition.definition, this.record.value));
+  private waiting: PendingChange[] = [];
+  private running: Promise<void> | null = null;
+
+  constructor(
+    readonly packId: string,
+    readonly definition: LoadedDefinition,
+    entries: Entry[],
+  ) {
+    this.entries.value = entries;
+  }
+
+  /** Resolves when the change is written, or when it could not be (see `saving`). */
+  async put(change: PendingChange): Promise<boolean> {
+    this.entries.value = provisionalEntries(this.packId, this.entries.value, change.puts);
+    this.waiting.push(change);
+    await this.flush();
+    return this.saving.value.now === 'saved';
+  }
+
+  /** Tries again what is still waiting. */
+  flush(): Promise<void> {
+    this.running ??= this.writeWaiting().finally(() => {
+      this.running = null;
+    });
+    return this.running;
+  }
+
+  async undo(): Promise<void> {
+    await this.flush();
+    if (this.saving.value.now !== 'saved') return;
+    const result = await store().undo(this.packId, (entries) =>
+      cardFromEntries(this.packId, entries, this.definition.definition),
+    );
+    if (!result.ok) {
+      this.saving.value = { now: 'notSaved', problem: result.problem };
+      return;
+    }
+    await this.reload();
+  }
+
+  /** Reads the entries again, after an undo or when another tab has written. */
+  async reload(): Promise<void> {
+    if (this.waiting.length > 0) return;
+    this.entries.value = await store().entriesOf(this.packId);
+    this.undoLabel.value = await store().undoLabel(this.packId);
+    void refreshBench();
+  }
+
+  private async writeWaiting(): Promise<void> {
+    while (this.waiting.length > 0) {
+      const change = this.waiting[0];
+      if (!change) break;
+      this.saving.value = { now: 'saving' };
+      const result = await store().write({
+        packId: this.packId,
+        puts: change.puts,
+        card: cardOf(this.record.value, this.grading.value),
+        ...(change.photos && { photos: change.photos }),
+        ...(change.undoLabel !== undefined && { undoLabel: change.undoLabel }),
+        ...(change.definition && { definition: change.definition }),
+      });
+      if (!result.ok) {
+        this.saving.value = { now: 'notSaved', problem: result.problem };
+        return;
+      }
+      this.waiting.shift();
+      const written = withWritten(this.entries.value, result.entries);
+      this.entries.value = this.waiting.reduce((all, { puts }) => provisionalEntries(this.packId, all, puts), written);
+      if (change.undoLabel !== undefined) this.undoLabel.value = change.undoLabel;
+    }
+    this.saving.value = { now: 'saved' };
+    void refreshBench();
+  }
+}
+
+/** Provisional entries are replaced by what was written. */
+function withWritten(entries: Entry[], written: Entry[]): Entry[] {
+  const byKey = new Map(written.map((entry) => [entry.key.join('\n'), entry]));
+  return entries.map((entry) => byKey.get(entry.key.join('\n')) ?? entry);
+}

@@ -1,0 +1,25 @@
+import type { Entry } from '../../schema/entry.ts';
+import type { Put } from '../../storage/store.ts';
+
+/**
+ * The entries as they will be once `puts` are written, with stamps that stand after every other (the written ones
+ * replace them). Only ever on the screen, never stored.
+ */
+export function provisionalEntries(packId: string, entries: Entry[], puts: Put[]): Entry[] {
+  const changed = new Map<string, Entry>();
+  puts.forEach((put, index) => {
+    const at = `999999999999999.${String(index).padStart(6, '0')}.${'0'.repeat(32)}`;
+    const v = 'gone' in put ? null : stamped(put.v, at);
+    const entry: Entry = { key: [packId, put.subject, put.part], v, at, by: '0'.repeat(32) };
+    if ('gone' in put) entry.gone = true;
+    if (put.why !== undefined) entry.why = put.why;
+    changed.set(`${put.subject}\n${put.part}`, entry);
+  });
+  const kept = entries.filter(({ key }) => !changed.has(`${key[1]}\n${key[2]}`));
+  return [...kept, ...changed.values()];
+}
+
+function stamped(value: unknown, at: string): unknown {
+  const wantsStamp = typeof value === 'object' && value !== null && 'made' in value && value.made === null;
+  return wantsStamp ? { ...value, made: at } : value;
+}

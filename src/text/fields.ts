@@ -1,0 +1,9 @@
+/** What is said of text that was typed into a box. */
+export const fieldWords = {
+  notANumber: (text: string) => `“${text}” is not a number: type digits with a point or a comma. It is not saved yet.`,
+  notWhole: 'A whole number is needed here. It is not saved yet.',
+  positive: 'A number above zero is needed here. It is not saved yet.',
+  negative: 'A number of zero or more is needed here. It is not saved yet.',
+  tooHot: 'Above 500 °C: that is no battery. It is not saved yet.',
+  tooCold: 'Below absolute zero. It is not saved yet.',
+};

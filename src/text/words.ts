@@ -1,0 +1,32 @@
+/** Words that stand on more than one screen. */
+export const words = {
+  back: 'Back',
+  bench: 'Bench',
+  cancel: 'Cancel',
+  close: 'Close',
+  next: 'Next',
+  done: 'Done',
+  undo: 'Undo',
+  saved: 'saved',
+  saving: 'saving …',
+  notSaved: 'not saved',
+  tryAgain: 'Try again',
+  safety: 'safety',
+  inventedDemo: 'invented demo',
+  sample: (sample: string) => `sample ${sample}`,
+  unnamed: 'Pack without a name',
+  packLabel: (name: string, sample: string) =>
+    [name === '' ? 'Pack without a name' : name, sample === '' ? '' : `sample ${sample}`].filter(Boolean).join(' · '),
+  countOf: (done: number, all: number) => (all > 0 && done === all ? 'done' : `${done} of ${all}`),
+};
+
+/** Why a change is not saved, and what to do. */
+export const writeProblems = {
+  quotaFull:
+    'This phone has no room left for Underlid. What you did is still on the screen. Save everything as a bundle in Keep, free some space, then try again.',
+  old: 'A newer Underlid is open in another tab and has taken over the records. Close this tab or load it again; what was saved is there.',
+  closed:
+    'The connection to this phone’s records was lost. What you did is still on the screen: try again, or load the page again.',
+  failed:
+    'This phone did not take the change. What you did is still on the screen: try again. If it keeps failing, save everything as a bundle in Keep.',
+};

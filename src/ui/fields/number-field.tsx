@@ -1,0 +1,52 @@
+import { fieldWords } from '../../text/fields.ts';
+import { Field } from './field.tsx';
+import { readNumber } from './read-number.ts';
+import { useDraft } from './use-draft.ts';
+
+interface NumberFieldProps {
+  id: string;
+  label: string;
+  unit: string;
+  /** In the unit shown; null when not filled in. */
+  value: number | null;
+  onChange: (value: number | null) => void;
+  /** Says what is wrong with a number that can be read, or null. */
+  check?: (value: number) => string | null;
+  whole?: boolean;
+}
+
+/** A number with its unit. What cannot be read stays in the box, with a sentence below, and changes nothing stored. */
+export function NumberField({ id, label, unit, value, onChange, check, whole }: NumberFieldProps) {
+  const stored = value === null ? '' : String(Number(value.toPrecision(12)));
+  const draft = useDraft(stored, (text) => {
+    const found = readNumber(text);
+    if (found === 'empty') {
+      if (value !== null) onChange(null);
+    } else if (problemOf(text) === null && found !== null && String(found) !== stored) onChange(found);
+  });
+
+  function problemOf(text: string): string | null {
+    const found = readNumber(text);
+    if (found === 'empty') return null;
+    if (found === null) return fieldWords.notANumber(text.trim());
+    if (whole && !Number.isInteger(found)) return fieldWords.notWhole;
+    return check?.(found) ?? null;
+  }
+  const wrong = problemOf(draft.text);
+  return (
+    <Field id={id} label={label} wrong={wrong}>
+      <input
+        id={id}
+        type="text"
+        inputMode="decimal"
+        autocomplete="off"
+        value={draft.text}
+        aria-invalid={wrong !== null}
+        {...(wrong !== null && { 'aria-describedby': `${id}-wrong` })}
+        onInput={(event) => draft.onInput(event.currentTarget.value)}
+        onBlur={() => draft.onLeave(wrong !== null)}
+      />
+      {unit !== '' && <span class="unit">{unit}</span>}
+    </Field>
+  );
+}

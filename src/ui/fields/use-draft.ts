@@ -1,0 +1,37 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+
+/** Long enough not to write at every key, short enough that a dropped page costs at most the last word. Our choice. */
+const SETTLE_MS = 500;
+
+/**
+ * What is being typed, given on when the typing rests or the box is left. While a draft is open the box shows it and
+ * not the stored value, so a late write never pulls letters from under the fingers.
+ */
+export function useDraft(stored: string, onSettle: (text: string) => void) {
+  const [draft, setDraft] = useState<string | null>(null);
+  const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const latest = useRef({ draft, onSettle });
+  latest.current = { draft, onSettle };
+
+  function settle() {
+    clearTimeout(timer.current);
+    const { draft: text, onSettle: give } = latest.current;
+    if (text !== null) give(text);
+  }
+  useEffect(() => settle, []);
+
+  return {
+    text: draft ?? stored,
+    onInput(text: string) {
+      setDraft(text);
+      latest.current = { ...latest.current, draft: text };
+      clearTimeout(timer.current);
+      timer.current = setTimeout(settle, SETTLE_MS);
+    },
+    /** Leaving the box: give the draft on and, if `keep` is false, show the stored value again. */
+    onLeave(keep: boolean) {
+      settle();
+      if (!keep) setDraft(null);
+    },
+  };
+}

@@ -1,0 +1,47 @@
+import type { ComponentChildren } from 'preact';
+
+interface ScreenProps {
+  title: ComponentChildren;
+  /** Second, quieter half of the title line. */
+  quiet?: string;
+  back?: { href: string; label: string };
+  /** Middle of the head: the way to help on smoke. */
+  middle?: ComponentChildren;
+  /** End of the head: saved mark, position. */
+  end?: ComponentChildren;
+  /** Actions under the thumb. */
+  dock?: ComponentChildren;
+  children: ComponentChildren;
+  /** The heading is the item's question, set larger by the caller. */
+  titleClass?: string;
+  dockClass?: string;
+}
+
+/** The frame of every screen. */
+export function Screen({ title, quiet, back, middle, end, dock, children, titleClass, dockClass }: ScreenProps) {
+  return (
+    <div class="screen">
+      <header class="head">
+        <div class="head-row">
+          {back ? (
+            <a class="back" href={back.href}>
+              <span>‹ {back.label}</span>
+            </a>
+          ) : (
+            <span />
+          )}
+          <div>{middle}</div>
+          <div class="head-end">{end}</div>
+        </div>
+      </header>
+      <main class="body">
+        <h1 class={titleClass} tabIndex={-1}>
+          {title}
+          {quiet && <span class="quiet"> {quiet}</span>}
+        </h1>
+        {children}
+      </main>
+      {dock && <nav class={dockClass ? `dock ${dockClass}` : 'dock'}>{dock}</nav>}
+    </div>
+  );
+}

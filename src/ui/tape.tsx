@@ -1,0 +1,4 @@
+/** The strip of masking tape with a pack's name. */
+export function Tape({ children }: { children: string }) {
+  return <span class="tape">{children}</span>;
+}
