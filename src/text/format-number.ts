@@ -42,6 +42,12 @@ export function formatRange(range: { low: number; high: number }, digits = 1): s
   return `${formatFixed(ends.low, digits)}${RANGE_DASH}${formatFixed(ends.high, digits)}`;
 }
 
+/** A range rounded outwards, but one figure where both shown ends agree: for all that is not the score itself. */
+export function formatSpan(range: { low: number; high: number }, digits = 1): string {
+  const ends = outward(range, digits);
+  return ends.low === ends.high ? formatFixed(ends.low, digits) : formatRange(range, digits);
+}
+
 /** A score: one figure, to the nearest tenth, only when it is settled; otherwise the range. */
 export function formatScore(range: { low: number; high: number }, settled: boolean): string {
   return settled ? formatFixed(range.low, 1) : formatRange(range);

@@ -61,10 +61,11 @@ function likelihoodReason(
 function evidenceLine(context: SheetContext, finding: Finding, linked: SheetPhoto[]): string {
   const { evidence } = context.resultOf(finding.itemId);
   const words = sheetWords.findings;
+  const tenths = context.points?.itemTenths.get(finding.itemId);
   return [
     ...(evidence === null ? [] : [HOW_KNOWN[evidence]]),
     linked.length === 0 ? words.noPhoto : words.photos(linked.map(({ number }) => number)),
     ...(finding.sure ? [] : [words.open]),
-    ...(context.grading.stop === 'failed' ? [] : [words.cost(formatFixed(finding.lostPoints, 1))]),
+    ...(tenths === undefined ? [] : [words.cost(formatFixed(tenths / 10, 1))]),
   ].join(' · ');
 }

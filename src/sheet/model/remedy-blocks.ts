@@ -1,5 +1,5 @@
 import type { Range, RemedyResult } from '../../grading/grading.ts';
-import { formatFixed, formatRange, formatScore } from '../../text/format-number.ts';
+import { formatFixed, formatScore, formatSpan } from '../../text/format-number.ts';
 import { listOf, sheetWords } from '../../text/sheet.ts';
 import { afterSettled } from './result-blocks.ts';
 import type { Block, Figure, RemedyBlock } from './sheet.ts';
@@ -42,7 +42,7 @@ function remedyBlock(context: SheetContext, remedy: RemedyResult, number: number
 /** Gains at the two ends need not come in order: the smaller is said first. */
 function gainWords(gain: Range, settled: boolean): string {
   if (settled) return formatFixed(gain.low, 1);
-  return formatRange({ low: Math.min(gain.low, gain.high), high: Math.max(gain.low, gain.high) });
+  return formatSpan({ low: Math.min(gain.low, gain.high), high: Math.max(gain.low, gain.high) });
 }
 
 function afterBlock({ grading }: SheetContext): Block[] {

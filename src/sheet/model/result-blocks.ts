@@ -1,6 +1,6 @@
 import type { Range, RemedyResult, ZoneResult } from '../../grading/grading.ts';
 import type { RiskLevel } from '../../schema/checklist.ts';
-import { formatFixed, formatPercent, formatRange, formatScore } from '../../text/format-number.ts';
+import { formatFixed, formatPercent, formatScore, formatSpan } from '../../text/format-number.ts';
 import { GRADE_WORDS } from '../../text/grades.ts';
 import { listOf, sheetWords } from '../../text/sheet.ts';
 import { stopWords } from '../../text/stop.ts';
@@ -58,7 +58,7 @@ function scoreBlocks({ grading }: SheetContext): Block[] {
   const labels = sheetWords.figures;
   const shown: Figure[] = [
     { label: labels.build, value: formatScore(build, settled) },
-    { label: labels.factor, value: `×\u00a0${settled ? formatFixed(factor.low, 2) : formatRange(factor, 2)}` },
+    { label: labels.factor, value: `×\u00a0${settled ? formatFixed(factor.low, 2) : formatSpan(factor, 2)}` },
     { label: labels.score, value: figures },
     ...afterFigure(labels.afterOutside, after.outside, afterSettled(grading, 'outside')),
     ...(grading.remedies.some(({ reach }) => reach === 'workshop')
@@ -109,5 +109,5 @@ function zoneRow({ zoneOf }: SheetContext, zone: ZoneResult): ZoneRow {
 
 function zoneShown(zone: ZoneResult, q: Range): string {
   const settled = zone.settledCount === zone.askedCount;
-  return settled ? formatFixed(q.low * 100, 0) : formatRange({ low: q.low * 100, high: q.high * 100 }, 0);
+  return settled ? formatFixed(q.low * 100, 0) : formatSpan({ low: q.low * 100, high: q.high * 100 }, 0);
 }

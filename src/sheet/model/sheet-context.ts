@@ -6,6 +6,7 @@ import { formatDay, localDay } from '../../text/format-day.ts';
 import type { UnitChoice } from '../../units/unit-choice.ts';
 import { numberPhotos } from './number-photos.ts';
 import type { SheetPhoto } from './sheet.ts';
+import { type ShownPoints, shownPoints } from './shown-points.ts';
 
 export interface SheetInput {
   definition: Checklist;
@@ -25,6 +26,8 @@ export interface SheetContext extends SheetInput {
   day: string | null;
   newestMs: number | null;
   photos: SheetPhoto[];
+  /** The ledger's points as shown; null where the score is withheld. */
+  points: ShownPoints | null;
   itemOf(itemId: string): Item;
   zoneOf(zoneId: string): Zone;
   hazardOf(hazardId: string): Hazard;
@@ -49,6 +52,7 @@ export function sheetContext(input: SheetInput): SheetContext {
     newestMs,
     day: newestMs === null ? null : formatDay(localDay(newestMs, utcOffsetMinutes)),
     photos,
+    points: shownPoints(grading),
     itemOf: finder('item', definition.items, (item) => item.id),
     zoneOf: finder('zone', definition.zones, (zone) => zone.id),
     hazardOf: finder('hazard', definition.hazards, (hazard) => hazard.id),
