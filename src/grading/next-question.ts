@@ -38,7 +38,7 @@ interface Candidate {
  * Ties go to the first in definition order, facts before items, as a definition file has them.
  *
  * Each outcome an item still has, and each choice of a fact, is tried as its answer. A grade given under an open fact
- * so leaves {grade, does-not-apply}, as it will once it is given, and a fact comes before what hangs on it.
+ * so leaves {grade, does-not-apply}, as it will once it is given; a fact no open item hangs on is never asked.
  * Once a stop item has surely failed the range is withheld and nothing is left to narrow: null.
  *
  * Source  DESIGN §5, "Look here next"
