@@ -34,6 +34,27 @@ export function cardOf(record: PackRecord, grading: Grading): PackCard {
   };
 }
 
+/** The card of a record whose checklist is not on this phone: what it is called, and nothing judged. */
+export function bareCard(record: PackRecord): PackCard {
+  return {
+    packId: record.packId,
+    demo: record.demo,
+    name: record.nameplate.name ?? '',
+    sample: record.nameplate.sample ?? '',
+    stage: 'nameplate',
+    route: record.route,
+    settledCount: 0,
+    askedCount: 0,
+    score: null,
+    verdict: { low: 'stop', high: 'noFinding' },
+    worst: null,
+    photoId: record.photos[0]?.id ?? null,
+    photoCount: record.photos.length,
+    changedAtMs: 0,
+    gone: !record.here,
+  };
+}
+
 function stageOf(record: PackRecord, grading: Grading): PackCard['stage'] {
   if (record.afterwards.fate !== undefined) return 'afterwards';
   if (grading.settled && record.state !== null) return 'sheet';

@@ -1,0 +1,71 @@
+/** Keep: space, backup, restore, how the phone shows things. */
+export const keepWords = {
+  title: 'Keep',
+  look: 'Look and hand',
+  theme: 'Theme',
+  themes: { bench: 'Bench, dark', paper: 'Paper, light' },
+  hand: 'Thumb',
+  hands: { right: 'Right hand', left: 'Left hand' },
+  units: 'Units shown',
+  unitChoices: { metric: 'kg, mm, °C', imperial: 'lb, in, °F' },
+  paper: 'Paper of the PDF',
+  papers: { a4: 'A4', letter: 'Letter' },
+  space: 'Space',
+  used: (used: string, free: string) => `${used} used of about ${free} this phone allows.`,
+  usedUnknown: 'This browser does not say how much space is used.',
+  nearlyFull: 'Nearly full. Save a bundle, then remove packs for good that you no longer need here.',
+  persisted: 'The phone has promised to keep the records.',
+  notPersisted: 'The phone has not promised to keep the records: it may clear them when space runs short.',
+  ask: 'Ask it to keep them',
+  refused: 'It did not promise. Installing Underlid on the home screen often helps; a bundle always does.',
+  backup: 'Save everything',
+  backupLead:
+    'All packs with photos, notes and callouts as one bundle, or several parts when it is large. Keep it on another device.',
+  noBackup: (count: number) => (count === 1 ? '1 photo is in no backup yet.' : `${count} photos are in no backup yet.`),
+  allBackedUp: 'Every photo is in a backup.',
+  nothingToSave: 'No pack of your own to save yet. Demo packs are left out.',
+  save: 'Save everything as a bundle',
+  saving: (percent: string) => `Gathering: ${percent} …`,
+  stop: 'Stop',
+  stopped: 'Stopped. Nothing was saved; the records are as they were.',
+  partReady: (part: number, parts: number, size: string) =>
+    parts === 1
+      ? `The bundle is ready, ${size}.`
+      : `Part ${part} of ${parts} is ready, ${size}. Save it before the next.`,
+  savePart: (fileName: string) => `Save ${fileName}`,
+  nextPart: 'Saved, go on to the next part',
+  savedAll: 'Saved. Copy it to another device: a backup on the same phone is lost with it.',
+  leftOut: (count: number) =>
+    `${count} ${count === 1 ? 'thing' : 'things'} could not go in because the bytes are missing or damaged on this phone:`,
+  backupFailed: 'The bundle could not be made. The records are as they were. Free some space and try again.',
+  restore: 'Restore',
+  restoreLead: 'Choose one bundle, or all its parts. Everything in it is checked before anything is written.',
+  choose: 'Choose bundles to restore',
+  checking: (name: string) => `Checking ${name} …`,
+  refusedFile: (name: string, reason: string) => `${name}: ${reason}`,
+  restored: (name: string) => `${name} is restored.`,
+  packAdded: (label: string) => `${label}: added`,
+  packMerged: (label: string, written: number, newer: number) =>
+    `${label}: ${written} ${written === 1 ? 'entry' : 'entries'} taken in` +
+    (newer > 0 ? `, ${newer} newer here and kept` : ''),
+  packSame: (label: string) => `${label}: nothing in it that is not here already`,
+  packMissingPhotos: (label: string, count: number) =>
+    `${label}: ${count} ${count === 1 ? 'photo is' : 'photos are'} not in this part; restore the other parts too`,
+  deletedHere: (count: number) =>
+    `${count} ${count === 1 ? 'entry was' : 'entries were'} deleted here after this backup was made. They stay deleted unless you bring them back.`,
+  bringBack: 'Bring them back',
+  stoppedAt: (label: string, reason: string) => `Stopped at ${label}: ${reason}`,
+  away: 'Packs put away',
+  awayLead: 'Off the bench, with everything still in them.',
+  bringPackBack: 'Bring back',
+  removeForGood: 'Remove for good',
+  removeAsk: (label: string) =>
+    `Remove ${label} with all its photos from this phone? This cannot be undone here. Only a bundle brings it back.`,
+  checklists: 'Checklist on board',
+  checklist: (title: string, id: string, version: string) => `${title} (${id} ${version})`,
+  sha256: (hash: string) => `SHA-256 ${hash}`,
+  about: 'Underlid',
+  version: (version: string) => `Version ${version}`,
+  notCertified:
+    'Underlid helps to look, note and reckon. It certifies nothing, and it replaces neither local codes nor a licensed practitioner. Nothing you enter leaves this phone unless you save or share it.',
+};

@@ -1,0 +1,18 @@
+/** The Sheet's screen: what can be done with it. */
+export const sheetScreenWords = {
+  title: 'Sheet',
+  opening: 'Opening the sheet …',
+  pdf: 'PDF',
+  paper: 'Paper',
+  papers: { a4: 'A4', letter: 'Letter' },
+  making: (page: number, pages: number) =>
+    pages > 0 ? `Writing the PDF: ${page} of ${pages} photos …` : 'Writing the PDF …',
+  stop: 'Stop',
+  ready: (fileName: string, size: string) => `${fileName}, ${size}, is ready.`,
+  share: 'Share',
+  save: 'Save',
+  failed: 'The PDF could not be written. Nothing in the record was changed. Close other apps and try again.',
+  missing: (count: number) =>
+    `${count} ${count === 1 ? 'photo is' : 'photos are'} not on this phone and left out of the PDF.`,
+  afterwards: 'Afterwards',
+};
