@@ -7,7 +7,7 @@ const PATH = 'checklists/checklist.schema.json';
 /** After a change in src/schema/checklist.ts: UPDATE_SCHEMA=1 with this test writes the file anew. */
 it('checklist.schema.json is what src/schema gives today (UPDATE_SCHEMA=1 rewrites it)', () => {
   const today = definitionJsonSchema();
-  if (process.env['UPDATE_SCHEMA'] === '1') writeFileSync(PATH, today);
+  if (process.env.UPDATE_SCHEMA === '1') writeFileSync(PATH, today);
   expect(readFileSync(PATH, 'utf8')).toBe(today);
 });
 
