@@ -25,3 +25,27 @@ export const manifestSchema = v.looseObject({
   files: v.pipe(v.array(fileSchema), v.maxLength(60_000)),
 });
 export type Manifest = v.InferOutput<typeof manifestSchema>;
+
+/** Why a bundle is refused. Nothing of a refused bundle is ever written. Sentences are in text/bundle.ts. */
+export const BUNDLE_REFUSALS = [
+  'notAZip',
+  'damagedZip',
+  'encrypted',
+  'unsafePath',
+  'duplicatePath',
+  'tooLarge',
+  'notABundle',
+  'newer',
+  'badManifest',
+  'missingFile',
+  'unlistedFile',
+  'checksum',
+  'badJson',
+  'badEntry',
+  'duplicateEntry',
+  'impossibleDate',
+  'notAPhoto',
+  'badDefinition',
+  'migrationFailed',
+] as const;
+export type BundleRefusal = (typeof BUNDLE_REFUSALS)[number];

@@ -1,0 +1,124 @@
+import { foldRecord } from '../../record/fold-record.ts';
+import { keyText } from '../../record/merge-entries.ts';
+import type { PackRecord } from '../../record/pack-record.ts';
+import { webAnnotationOf } from '../../record/web-annotation.ts';
+import { checkEntry } from '../../schema/check-entry.ts';
+import type { Entry } from '../../schema/entry.ts';
+import type { NewPhotoBytes, Store } from '../store.ts';
+import { annotationsPath, bytesPath, definitionPath, entriesPath } from './bundle-paths.ts';
+import { sha256Of } from './sha256-of.ts';
+
+/** Something that could not go into the bundle, so that it is said and not found out at restore. */
+export interface LeftOut {
+  what: string;
+  reason: 'badEntry' | 'missing' | 'damaged';
+}
+
+/** One file of a part, known well enough to be planned and listed. */
+export interface PlannedFile {
+  path: string;
+  byteCount: number;
+  sha256: string;
+  type: string;
+  /** Reads its bytes; a photo's are not held between planning and writing. */
+  read(): Promise<Uint8Array>;
+}
+
+/** What one pack brings: files every part of it repeats, and groups of bytes that must lie together. */
+export interface GatheredPack {
+  packId: string;
+  newestAt: string;
+  core: PlannedFile[];
+  groups: PlannedFile[][];
+  leftOut: LeftOut[];
+}
+
+/** Null for a pack without a single sound entry. `onPhoto` is called once for each photo looked at. */
+export async function gatherPack(store: Store, packId: string, onPhoto: () => void): Promise<GatheredPack | null> {
+  const leftOut: LeftOut[] = [];
+  const entries = (await store.entriesOf(packId)).filter((entry) => {
+    const { ok } = checkEntry(entry);
+    if (!ok) leftOut.push({ what: keyText(entry.key), reason: 'badEntry' });
+    return ok;
+  });
+  const record = foldRecord(packId, entries);
+  if (record.newestAt === null) return null;
+  const core = [
+    await jsonFile(entriesPath(packId), entries),
+    await jsonFile(annotationsPath(packId), annotationsOf(record)),
+  ];
+  const definition = await definitionFile(store, record.checklist?.sha256, leftOut);
+  if (definition !== null) core.push(definition);
+  const groups: PlannedFile[][] = [];
+  for (const photo of record.photos) {
+    const wanted: Shelved[] = [
+      { shelf: 'photos', sha256: photo.id },
+      { shelf: 'thumbs', sha256: photo.id },
+    ];
+    if (photo.keptOriginal !== undefined) wanted.push({ shelf: 'originals', sha256: photo.keptOriginal });
+    const files = await Promise.all(wanted.map((one) => bytesFile(store, one, leftOut)));
+    groups.push(files.filter((file) => file !== null));
+    onPhoto();
+  }
+  return { packId, newestAt: record.newestAt, core, groups, leftOut };
+}
+
+/** How many photos a pack's entries hold: what `gatherPack` will look at. */
+export function photoCountOf(packId: string, entries: readonly Entry[]): number {
+  return foldRecord(packId, entries).photos.length;
+}
+
+type Shelved = Pick<NewPhotoBytes, 'shelf' | 'sha256'>;
+
+async function jsonFile(path: string, value: unknown): Promise<PlannedFile> {
+  return textFile(path, JSON.stringify(value));
+}
+
+async function textFile(path: string, text: string): Promise<PlannedFile> {
+  const bytes = new TextEncoder().encode(text);
+  const type = 'application/json';
+  return { path, byteCount: bytes.byteLength, sha256: await sha256Of(bytes), type, read: async () => bytes };
+}
+
+async function definitionFile(
+  store: Store,
+  sha256: string | undefined,
+  leftOut: LeftOut[],
+): Promise<PlannedFile | null> {
+  if (sha256 === undefined) return null;
+  const path = definitionPath(sha256);
+  const text = await store.definitionText(sha256);
+  const file = text === null ? null : await textFile(path, text);
+  if (file?.sha256 === sha256) return file;
+  leftOut.push({ what: path, reason: file === null ? 'missing' : 'damaged' });
+  return null;
+}
+
+async function bytesFile(store: Store, { shelf, sha256 }: Shelved, leftOut: LeftOut[]): Promise<PlannedFile | null> {
+  const path = bytesPath(shelf, sha256);
+  const content = await store.photo(sha256, shelf);
+  const hash = content === null ? null : await sha256Of(content.bytes);
+  if (content === null || hash === null || (shelf !== 'thumbs' && hash !== sha256)) {
+    leftOut.push({ what: path, reason: content === null ? 'missing' : 'damaged' });
+    return null;
+  }
+  const read = async () => new Uint8Array((await store.photo(sha256, shelf))?.bytes ?? new ArrayBuffer(0));
+  return { path, byteCount: content.bytes.byteLength, sha256: hash, type: content.type, read };
+}
+
+/** W3C Web Annotation Data Model, section 5.2: a page that holds its annotations whole. */
+function annotationsOf(record: PackRecord) {
+  return {
+    '@context': 'http://www.w3.org/ns/anno.jsonld',
+    id: `urn:underlid:annotations:${record.packId}`,
+    type: 'AnnotationPage',
+    items: record.photos.flatMap((photo) => {
+      const picture = {
+        source: `../${bytesPath('photos', photo.id)}`,
+        widthPx: photo.widthPx,
+        heightPx: photo.heightPx,
+      };
+      return photo.callouts.map((callout) => webAnnotationOf(callout, picture));
+    }),
+  };
+}

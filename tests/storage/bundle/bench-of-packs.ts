@@ -1,0 +1,141 @@
+import { type Unzipped, unzipSync, zipSync } from 'fflate';
+import { foldRecord } from '../../../src/record/fold-record.ts';
+import type { Entry } from '../../../src/schema/entry.ts';
+import type { PackCard } from '../../../src/schema/pack-card.ts';
+import { type ReadBundle, readBundle } from '../../../src/storage/bundle/read-bundle.ts';
+import { type SaveBundle, type SavedPart, saveBundle } from '../../../src/storage/bundle/save-bundle.ts';
+import { sha256Of } from '../../../src/storage/bundle/sha256-of.ts';
+import type { NewPhotoBytes, Put, Store } from '../../../src/storage/store.ts';
+import { OTHER_PACK, PACK, photoValue } from '../../record/made-entries.ts';
+import { answer, change, cardOf as emptyCard, newPhone, storeOn, written } from '../open-test-store.ts';
+
+export const DEMO_PACK = 'd'.repeat(32);
+export const DEFINITION = '{"id":"lfp-drop-in","version":"1.0.0"}\n';
+
+/** Bytes that begin like a JPEG and do not deflate, different for each seed. */
+export function jpegBytes(length: number, seed: number): ArrayBuffer {
+  let state = seed;
+  const bytes = Uint8Array.from({ length }, () => {
+    state = (state * 1_103_515_245 + 12_345) % 2_147_483_648;
+    return state >>> 16;
+  });
+  bytes.set([0xff, 0xd8, 0xff, 0xe0]);
+  return bytes.buffer;
+}
+
+/** A card computed from the entries, as the app would. */
+export function cardFrom(entries: Entry[]): PackCard {
+  const packId = entries[0]?.key[0] ?? '';
+  const record = foldRecord(packId, entries);
+  return { ...emptyCard(packId, record.demo)(entries), photoCount: record.photos.length };
+}
+
+/** A photo with thumbnail, original, link and callout, written as the app would. */
+export async function writePhoto(store: Store, packId: string, { length = 3000, seed = 1 } = {}): Promise<string> {
+  const bytes = jpegBytes(length, seed);
+  const original = jpegBytes(length + 500, seed + 1000);
+  const sha256 = await sha256Of(bytes);
+  const keptOriginal = await sha256Of(original);
+  const type = 'image/jpeg';
+  const photos: NewPhotoBytes[] = [
+    { sha256, shelf: 'photos', content: { type, bytes } },
+    { sha256, shelf: 'thumbs', content: { type, bytes: jpegBytes(200, seed + 2000) } },
+    { sha256: keptOriginal, shelf: 'originals', content: { type, bytes: original } },
+  ];
+  const puts: Put[] = [
+    { subject: 'photo', part: sha256, v: { ...photoValue(), originalSha256: keptOriginal, keptOriginal, made: null } },
+    { subject: 'photoItem', part: `${sha256}/cell-vents`, v: true },
+    {
+      subject: 'callout',
+      part: sha256.slice(0, 32),
+      v: { photoId: sha256, kind: 'leader', points: [[0.1, 0.2], [0.5, 0.25]], text: 'Tape über dem Ventil', made: null },
+    },
+  ]; // biome-ignore format: compact
+  await written(store, change(puts, { packId, photos, card: await cardAfter(store, packId, puts) }));
+  return sha256;
+}
+
+/** A phone with two packs (2 photos and 1 photo), one deleted answer, and a demo pack. */
+export async function benchOfPacks(): Promise<Store> {
+  const store = await storeOn(newPhone());
+  const definitionHash = await sha256Of(new TextEncoder().encode(DEFINITION));
+  for (const packId of [PACK, OTHER_PACK, DEMO_PACK]) {
+    const puts: Put[] = [
+      { subject: 'pack', part: 'made', v: packId === DEMO_PACK ? { demo: true } : {} },
+      { subject: 'pack', part: 'checklist', v: { id: 'lfp-drop-in', version: '1.0.0', sha256: definitionHash } },
+      { subject: 'nameplate', part: 'name', v: packId === PACK ? 'Wren 24' : 'Dipper 24' },
+      answer('cell-vents', 'weak'),
+      answer('bus-bars', 'sound'),
+    ];
+    const card = await cardAfter(store, packId, puts);
+    await written(store, change(puts, { packId, card, definition: { sha256: definitionHash, text: DEFINITION } }));
+  }
+  const gone: Put[] = [{ subject: 'answer', part: 'bus-bars', gone: true }];
+  await written(store, change(gone, { card: await cardAfter(store, PACK, gone) }));
+  await writePhoto(store, PACK, { seed: 1 });
+  await writePhoto(store, PACK, { seed: 2 });
+  await writePhoto(store, OTHER_PACK, { seed: 3 });
+  return store;
+}
+
+async function cardAfter(store: Store, packId: string, puts: Put[]): Promise<PackCard> {
+  const stamp = (i: number) => `9${String(i).padStart(14, '0')}.000000.${'0'.repeat(32)}`;
+  const coming = puts.map((put, i): Entry => {
+    const key: Entry['key'] = [packId, put.subject, put.part];
+    const at = stamp(i);
+    if ('gone' in put) return { key, v: null, at, by: '0'.repeat(32), gone: true };
+    const v = typeof put.v === 'object' && put.v !== null && 'made' in put.v ? { ...put.v, made: at } : put.v;
+    return { key, v, at, by: '0'.repeat(32) };
+  });
+  const before = await store.entriesOf(packId);
+  const replaced = new Set(coming.map(({ key }) => key.join('/')));
+  return cardFrom([...before.filter(({ key }) => !replaced.has(key.join('/'))), ...coming]);
+}
+
+export async function partsOf(store: Store, more: Partial<SaveBundle> = {}): Promise<SavedPart[]> {
+  const parts: SavedPart[] = [];
+  for await (const part of saveBundle({ store, packIds: 'all', appVersion: '0.1.0', ...more })) parts.push(part);
+  return parts;
+}
+
+export async function bytesOf(part: SavedPart | undefined): Promise<Uint8Array> {
+  if (part === undefined) throw new Error('there is no such part');
+  return new Uint8Array(await part.blob.arrayBuffer());
+}
+
+export async function read(part: SavedPart | undefined): Promise<ReadBundle> {
+  return readBundle(await bytesOf(part));
+}
+
+export type Manifest = { files: { path: string; byteCount: number; sha256: string }[] } & Record<string, unknown>;
+
+export interface Forgery {
+  /** Changes files after unpacking. */
+  files?(files: Unzipped): void;
+  /** Changes the manifest after its sizes and checksums were made right again. */
+  manifest?(manifest: Manifest): void;
+  /** Leave sizes and checksums as they were. */
+  stale?: boolean;
+}
+
+/** A part unpacked, changed, its manifest made right again, and packed: what a forger who knows the format would do. */
+export async function forge(zip: Uint8Array, { files, manifest, stale = false }: Forgery): Promise<Uint8Array> {
+  const all = unzipSync(zip);
+  const listed = JSON.parse(new TextDecoder().decode(all['manifest.json'])) as Manifest;
+  files?.(all);
+  if (!stale) {
+    const paths = Object.keys(all).filter((path) => path !== 'manifest.json');
+    listed.files = await Promise.all(
+      paths.map(async (path) => {
+        const bytes = (all[path] ?? new Uint8Array()) as Uint8Array<ArrayBuffer>;
+        return { path, byteCount: bytes.byteLength, sha256: await sha256Of(bytes) };
+      }),
+    );
+  }
+  manifest?.(listed);
+  return zipSync({ ...all, 'manifest.json': json(listed) });
+}
+
+export function json(value: unknown): Uint8Array<ArrayBuffer> {
+  return new TextEncoder().encode(JSON.stringify(value));
+}
