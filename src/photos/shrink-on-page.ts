@@ -17,7 +17,8 @@ export async function shrinkOnPage({ blob, orientation }: Decodable, longestSide
     if (!canvasIsHonest()) return { ok: false, failed: 'canvas' };
     const image = await imageCompression.loadImage(address);
     const whole = imageCompression.drawImageInCanvas(image, 'image/jpeg');
-    const stored = { widthPx: whole.width, heightPx: whole.height };
+    // Not the canvas's size: on some phones it is smaller than the picture.
+    const stored = { widthPx: image.naturalWidth, heightPx: image.naturalHeight };
     const turn = { orientation, from: whole };
     const picture = await encodeUpright({ ...turn, size: fitSize(stored, longestSidePx) });
     const thumb = await encodeUpright({ ...turn, size: fitSize(stored, THUMB_LONGEST_PX) });
