@@ -62,6 +62,7 @@ function outcomeWords({ record }: SheetContext, result: ItemResult): string {
       ...(result.settled ? [] : [sheetWords.findings.open]),
     ].join(' · ');
   }
-  const reason = answer?.kind === 'notSeen' ? answer.reason : result.error;
+  // The message of an error stands in full among what was not seen.
+  const reason = answer?.kind === 'notSeen' ? answer.reason : undefined;
   return reason === undefined ? BECAUSE_WORDS[result.because] : `${BECAUSE_WORDS[result.because]}: ${reason}`;
 }

@@ -1,0 +1,68 @@
+import type { Block, Sheet } from '../model/sheet.ts';
+import type { Desk } from './desk.ts';
+import { findingChunks, remedyChunks } from './finding-chunks.ts';
+import type { Chunk } from './flow.ts';
+import { headChunks } from './head-chunks.ts';
+import { photosChunks } from './photo-chunks.ts';
+import { listChunks, paragraphChunks, quoteChunks, sectionHeadChunks, subheadChunks } from './prose-chunks.ts';
+import { figuresChunks, ruleChunks, verdictChunks, zonesChunks } from './result-chunks.ts';
+import { answersChunks, ledgerChunks, tableChunks } from './table-chunks.ts';
+
+/** The whole sheet as chunks, in reading order. */
+export function layOut(desk: Desk, sheet: Sheet): Chunk[] {
+  return [
+    ...headChunks(desk, sheet.head).map(onGround),
+    ...sheet.sections.flatMap((section) => {
+      const chunks = section.blocks.flatMap((block) => {
+        const laid = blockChunks(desk, block, section.headed);
+        return ON_GROUND.includes(block.kind) && !section.headed ? laid.map(onGround) : laid;
+      });
+      return section.headed ? [...sectionHeadChunks(desk, section.title), ...chunks] : chunks;
+    }),
+  ];
+}
+
+/** Blocks of the result that stand on the ruled ground of the first page. */
+const ON_GROUND: readonly Block['kind'][] = ['verdict', 'rule', 'figures', 'paragraph', 'zones'];
+
+function onGround(chunk: Chunk): Chunk {
+  return { ...chunk, onGround: true };
+}
+
+/** The result stands across the full width, everything else in the text column. */
+function blockChunks(desk: Desk, block: Block, headed: boolean): Chunk[] {
+  const { frame } = desk;
+  const full = { x: frame.left, width: frame.fullWidth };
+  const column = { x: frame.textLeft, width: frame.textWidth };
+  const wide = { ...desk, frame: { ...frame, textLeft: frame.left, textWidth: frame.fullWidth } };
+  switch (block.kind) {
+    case 'verdict':
+      return verdictChunks(desk, block);
+    case 'rule':
+      return ruleChunks(desk, block);
+    case 'figures':
+      return figuresChunks(desk, block, headed ? column : full);
+    case 'zones':
+      return zonesChunks(desk, block);
+    case 'finding':
+      return findingChunks(desk, block);
+    case 'remedy':
+      return remedyChunks(desk, block);
+    case 'ledger':
+      return ledgerChunks(desk, block);
+    case 'answers':
+      return answersChunks(desk, block);
+    case 'photos':
+      return photosChunks(desk, block.photos, { ...full, onlyHeight: 240 });
+    case 'table':
+      return tableChunks(desk, block);
+    case 'list':
+      return listChunks(desk, block);
+    case 'quote':
+      return quoteChunks(desk, block);
+    case 'paragraph':
+      return paragraphChunks(headed ? desk : wide, block);
+    case 'subhead':
+      return subheadChunks(desk, block.text);
+  }
+}
