@@ -21,8 +21,8 @@ export interface CutawayInput {
   cellsInSeries: number | null;
   zones: CutawayZone[];
   widthPx: number;
-  /** What the drawing says in words; it must own up when fewer cells are drawn than there are. */
-  alt: (cells: { drawn: number; inSeries: number | null }) => string;
+  /** What the drawing says in words, owning up when fewer cells are drawn than there are; without it, none. */
+  alt?: (cells: { drawn: number; inSeries: number | null }) => string;
 }
 
 export interface Cutaway {
@@ -51,7 +51,7 @@ export function cutaway({ cellsInSeries, zones, widthPx, alt }: CutawayInput): C
     drawing: {
       width: widthPx,
       height: labels.height,
-      alt: alt({ drawn: cellsDrawn, inSeries: cellsInSeries }),
+      alt: alt?.({ drawn: cellsDrawn, inSeries: cellsInSeries }) ?? '',
       marks: [
         ...enclosureMarks(layout, stateOf('enclosure')),
         ...cellMarks(cells, layout, { cells: stateOf('cells'), vents: stateOf('vents'), wiring: stateOf('wiring') }),

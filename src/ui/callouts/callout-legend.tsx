@@ -1,5 +1,5 @@
-import type { LidOutcome } from '../../drawing/lid-glyph.ts';
 import { icon } from '../../drawing/icons.ts';
+import type { LidOutcome } from '../../drawing/lid-glyph.ts';
 import { calloutWords } from '../../text/callouts.ts';
 import { DrawingView } from '../drawing-view.tsx';
 import { Lid } from '../lid.tsx';

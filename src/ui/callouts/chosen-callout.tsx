@@ -35,32 +35,34 @@ export function ChosenCallout({ callout, items, onWords, onItem, onRemove, onClo
           <DrawingView drawing={icon('cross')} />
         </button>
       </header>
-      {hasWords && (
-        <TextField
-          id="callout-words"
-          label={calloutWords.wordsOf(kind)}
-          value={callout.text ?? ''}
-          maxLength={MAX_WORDS}
-          onChange={onWords}
-        />
-      )}
       {kind === 'cover' && <p class="small muted">{calloutWords.coverNote}</p>}
-      {kind !== 'cover' && items.length > 0 && (
-        <Field id="callout-item" label={calloutWords.item} wrong={null}>
-          <select
-            id="callout-item"
-            value={callout.itemId ?? ''}
-            onChange={(event) => onItem(event.currentTarget.value === '' ? null : event.currentTarget.value)}
-          >
-            <option value="">{calloutWords.noItem}</option>
-            {items.map((item) => (
-              <option key={item.id} value={item.id}>
-                {item.title}
-              </option>
-            ))}
-          </select>
-        </Field>
-      )}
+      <div class="callout-fields">
+        {hasWords && (
+          <TextField
+            id="callout-words"
+            label={calloutWords.wordsOf(kind)}
+            value={callout.text ?? ''}
+            maxLength={MAX_WORDS}
+            onChange={onWords}
+          />
+        )}
+        {kind !== 'cover' && items.length > 0 && (
+          <Field id="callout-item" label={calloutWords.item} wrong={null}>
+            <select
+              id="callout-item"
+              value={callout.itemId ?? ''}
+              onChange={(event) => onItem(event.currentTarget.value === '' ? null : event.currentTarget.value)}
+            >
+              <option value="">{calloutWords.noItem}</option>
+              {items.map((item) => (
+                <option key={item.id} value={item.id}>
+                  {item.title}
+                </option>
+              ))}
+            </select>
+          </Field>
+        )}
+      </div>
     </section>
   );
 }

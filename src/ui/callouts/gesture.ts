@@ -19,7 +19,7 @@ export type Gesture =
 
 export type GestureEffect =
   | { kind: 'press'; at: StagePoint }
-  | { kind: 'drag'; path: StagePoint[] }
+  | { kind: 'drag'; path: StagePoint[]; moved: boolean }
   | { kind: 'release'; path: StagePoint[]; tap: boolean }
   | { kind: 'abandon' }
   | { kind: 'pan'; byPx: StagePoint }
@@ -63,7 +63,7 @@ export function pointerMove(gesture: Gesture, { pointerId, at }: Pick<Touch, 'po
       if (gesture.touch.pointerId !== pointerId) return { gesture, effect: null };
       const path = [...gesture.path, at];
       const moved = gesture.moved || distancePx(gesture.touch.at, at) >= TAP_SLACK_PX;
-      return { gesture: { ...gesture, path, moved }, effect: { kind: 'drag', path } };
+      return { gesture: { ...gesture, path, moved }, effect: { kind: 'drag', path, moved } };
     }
     case 'panning': {
       const { touch } = gesture;

@@ -27,7 +27,12 @@ export function Loupe({ photoUrl, at, stageWidthPx, photo }: LoupeProps) {
     <div
       class="callout-loupe"
       aria-hidden="true"
-      style={{ width: `${DIAMETER_PX}px`, height: `${DIAMETER_PX}px`, left: `${middle[0] - half}px`, top: `${middle[1] - half}px` }}
+      style={{
+        width: `${DIAMETER_PX}px`,
+        height: `${DIAMETER_PX}px`,
+        left: `${middle[0] - half}px`,
+        top: `${middle[1] - half}px`,
+      }}
     >
       <img
         src={photoUrl}

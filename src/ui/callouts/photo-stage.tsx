@@ -1,17 +1,14 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useId, useRef } from 'preact/hooks';
-import { calloutMarks } from '../../drawing/callouts.ts';
 import type { CalloutKind, ImagePoint } from '../../schema/callout.ts';
 import { calloutWords } from '../../text/callouts.ts';
-import { DrawingView } from '../drawing-view.tsx';
 import { CalloutMarks } from './callout-marks.tsx';
-import { type Crosshair, keyStep, movedCrosshair, setPoint } from './crosshair.ts';
-import { drawGesture, type Draft } from './draft.ts';
-import { editingFrame } from './grip.ts';
-import { Loupe } from './loupe.tsx';
-import { pointsFromPath } from './shape-callout.ts';
+import { type Draft, drawGesture } from './draft.ts';
+import type { GestureEffect } from './gesture.ts';
 import type { ShownCallout } from './shown-callout.ts';
+import { StagePlane } from './stage-plane.tsx';
+import { useCrosshair } from './use-crosshair.ts';
 import { usePointers } from './use-pointers.ts';
 import { useView } from './use-view.ts';
 import { shownSize, toImage, toStage } from './view.ts';
@@ -31,59 +28,47 @@ export interface PhotoStageProps {
   children?: ComponentChildren;
 }
 
-const CENTRE: Crosshair = { at: [0.5, 0.5], set: [] };
-
 /** The photo under the fingers: draws, takes hold of what is drawn, magnifies; the same with the keys. */
 export function PhotoStage(props: PhotoStageProps) {
   const { photoUrl, photo, tool, callouts, chosen, onDraw, onMove, onChoose, onRemove, onSay } = props;
   const stage = useRef<HTMLDivElement>(null);
   const keysId = useId();
   const { laid, zoom, pan, pinch, whole } = useView(stage, photo);
+  const near = laid !== null && laid.view.zoom > 1;
   const moving = useSignal(false);
   const draft = useSignal<Draft | null>(null);
-  const crosshair = useSignal<Crosshair | null>(null);
   const sizes = laid && { shown: shownSize(laid.size, laid.view.zoom), whole: shownSize(laid.size) };
-
-  const pointers = usePointers(moving.value && (laid?.view.zoom ?? 1) > 1, (effect, { finger }) => {
-    crosshair.value = null;
-    if (effect.kind === 'pan') pan(effect.byPx);
-    else if (effect.kind === 'pinch') pinch(effect);
-    else if (laid !== null && sizes !== null) {
-      const step = drawGesture(draft.value, effect, {
-        tool,
-        callouts,
-        chosen,
-        finger,
-        sizes,
-        toImage: (at) => toImage(at, laid.view, laid.size),
-      });
-      draft.value = step.draft;
-      if (step.done?.kind === 'drawn') onDraw(tool, step.done.points);
-      if (step.done?.kind === 'moved') onMove(step.done.id, step.done.points);
-      if (step.done?.kind === 'chosen') onChoose(step.done.id);
-    }
+  const crosshair = useCrosshair({
+    tool,
+    sizes,
+    zoom: laid?.view.zoom ?? 1,
+    chosenId: chosen?.id ?? null,
+    onZoom: zoom,
+    onDraw,
+    onChoose,
+    onRemove,
+    onSay,
   });
 
-  function onKeyDown(event: KeyboardEvent) {
-    if (event.target !== stage.current || sizes === null) return;
-    const now = crosshair.value ?? CENTRE;
-    const by = keyStep(event.key, { large: event.shiftKey, zoom: laid?.view.zoom ?? 1 });
-    if (by !== null) crosshair.value = movedCrosshair(now, by);
-    else if (event.key === 'Enter') {
-      const step = setPoint(tool, now);
-      crosshair.value = step.crosshair;
-      const points = step.path && pointsFromPath(tool, step.path, sizes);
-      if (points) onDraw(tool, points);
-      else onSay(calloutWords.pointSet(step.crosshair.set.length));
-    } else if (event.key === 'Delete' && chosen !== null) onRemove(chosen.id);
-    else if (event.key === 'Escape' && crosshair.value !== null) crosshair.value = null;
-    else if (event.key === 'Escape' && chosen !== null) onChoose(null);
-    else if (event.key === '+') zoom(1.25);
-    else if (event.key === '-') zoom(0.8);
-    else return;
-    event.preventDefault();
-    event.stopPropagation();
+  function onEffect(effect: GestureEffect, { finger }: { finger: boolean }) {
+    crosshair.hide();
+    if (effect.kind === 'pan') pan(effect.byPx);
+    if (effect.kind === 'pinch') pinch(effect);
+    if (laid === null || sizes === null || effect.kind === 'pan' || effect.kind === 'pinch') return;
+    const step = drawGesture(draft.peek(), effect, {
+      tool,
+      callouts,
+      chosen,
+      finger,
+      sizes,
+      toImage: (at) => toImage(at, laid.view, laid.size),
+    });
+    draft.value = step.draft;
+    if (step.done?.kind === 'drawn') onDraw(tool, step.done.points);
+    if (step.done?.kind === 'moved') onMove(step.done.id, step.done.points);
+    if (step.done?.kind === 'chosen') onChoose(step.done.id);
   }
+  const pointers = usePointers(moving.value && near, onEffect);
 
   return (
     <div class="callout-stage-frame">
@@ -92,61 +77,40 @@ export function PhotoStage(props: PhotoStageProps) {
       </p>
       <div
         ref={stage}
-        class={moving.value ? 'callout-stage moving' : 'callout-stage'}
+        class={moving.value && near ? 'callout-stage moving' : 'callout-stage'}
         role="application"
         aria-label={`${calloutWords.stage}. ${calloutWords.hints[tool]}`}
         aria-describedby={keysId}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the keys draw here
         tabIndex={0}
-        onKeyDown={onKeyDown}
         onFocus={(event) => {
-          if (event.target === stage.current && event.currentTarget.matches(':focus-visible')) crosshair.value ??= CENTRE;
+          if (event.target === event.currentTarget && event.currentTarget.matches(':focus-visible')) crosshair.show();
         }}
-        onBlur={() => {
-          crosshair.value = null;
+        onBlur={crosshair.hide}
+        onKeyDown={(event) => {
+          if (event.target !== stage.current || !crosshair.press(event)) return;
+          event.preventDefault();
+          event.stopPropagation();
         }}
         {...pointers}
       >
-        {laid && sizes && (
-          <>
-            <div
-              class="callout-plane"
-              style={{
-                width: `${sizes.shown.widthPx}px`,
-                height: `${sizes.shown.heightPx}px`,
-                transform: `translate(${laid.view.leftPx}px, ${laid.view.topPx}px)`,
-              }}
-            >
-              <img src={photoUrl} alt="" draggable={false} />
-              <DrawingView
-                drawing={calloutMarks({
-                  callouts: drawn(callouts, draft.value),
-                  ...editingFrame(sizes.shown, sizes.whole),
-                })}
-              />
-            </div>
-            <Handles callout={held(chosen, draft.value)} toStage={(point) => toStage(point, laid.view, laid.size)} />
-            {crosshair.value && <CrosshairMark crosshair={crosshair.value} toStage={(point) => toStage(point, laid.view, laid.size)} />}
-            <CalloutMarks
-              callouts={callouts}
-              zoom={laid.view.zoom}
-              toStage={(point) => toStage(point, laid.view, laid.size)}
-              onChoose={onChoose}
-              onMove={onMove}
-              onRemove={(id) => {
-                onRemove(id);
-                stage.current?.focus();
-              }}
-            />
-            {draft.value?.loupeAt && (
-              <Loupe
-                photoUrl={photoUrl}
-                at={draft.value.loupeAt}
-                stageWidthPx={laid.size.stageWidthPx}
-                photo={{ leftPx: laid.view.leftPx, topPx: laid.view.topPx, ...sizes.shown }}
-              />
-            )}
-          </>
+        {laid && (
+          <StagePlane
+            {...{ photoUrl, laid, tool, callouts, chosen }}
+            draft={draft.value}
+            crosshair={crosshair.crosshair}
+          />
+        )}
+        {laid && (
+          <CalloutMarks
+            {...{ callouts, onChoose, onMove }}
+            zoom={laid.view.zoom}
+            toStage={(point) => toStage(point, laid.view, laid.size)}
+            onRemove={(id) => {
+              onRemove(id);
+              stage.current?.focus();
+            }}
+          />
         )}
       </div>
       {laid && (

@@ -1,5 +1,13 @@
 import { useRef } from 'preact/hooks';
-import { type Gesture, type GestureEffect, type GestureStep, IDLE, pointerDown, pointerMove, pointerUp } from './gesture.ts';
+import {
+  type Gesture,
+  type GestureEffect,
+  type GestureStep,
+  IDLE,
+  pointerDown,
+  pointerMove,
+  pointerUp,
+} from './gesture.ts';
 import type { StagePoint } from './view.ts';
 
 const MIDDLE_BUTTON = 1;
@@ -18,8 +26,11 @@ export function usePointers(moving: boolean, onEffect: (effect: GestureEffect, b
       if (!(event.currentTarget instanceof HTMLElement)) return;
       // The right button is the browser's own.
       if (event.pointerType === 'mouse' && event.button > MIDDLE_BUTTON) return;
-      event.preventDefault();
-      event.currentTarget.focus({ preventScroll: true });
+      if (event.pointerType !== 'mouse') {
+        // No mouse events after it, which would take the focus; and the keyboard of the phone goes away.
+        event.preventDefault();
+        if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+      }
       event.currentTarget.setPointerCapture(event.pointerId);
       const type = event.pointerType === 'pen' || event.pointerType === 'mouse' ? event.pointerType : 'touch';
       const pans = moving || event.button === MIDDLE_BUTTON;

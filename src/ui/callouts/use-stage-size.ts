@@ -2,7 +2,7 @@ import type { RefObject } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
 
 /** The size of the stage, kept up as the phone turns or the keyboard comes up; null until it is first known. */
-export function useStageSize(stage: RefObject<HTMLElement>): { widthPx: number; heightPx: number } | null {
+export function useStageSize(stage: RefObject<HTMLElement | null>): { widthPx: number; heightPx: number } | null {
   const [size, setSize] = useState<{ widthPx: number; heightPx: number } | null>(null);
   useLayoutEffect(() => {
     const element = stage.current;

@@ -2,13 +2,23 @@ import { useSignal } from '@preact/signals';
 import type { RefObject } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { useStageSize } from './use-stage-size.ts';
-import { heldView, type StagePair, type StagePoint, type StageSize, type View, panBy, pinchView, wholeView, zoomAbout } from './view.ts';
+import {
+  heldView,
+  panBy,
+  pinchView,
+  type StagePair,
+  type StagePoint,
+  type StageSize,
+  type View,
+  wholeView,
+  zoomAbout,
+} from './view.ts';
 
 /** One notch of a mouse wheel, about 100 px, magnifies by a fifth. Our choice. */
 const WHEEL_FACTOR_PER_PX = 1.0018;
 
 /** How the photo lies on the stage, and the ways to change it; null until the stage has been measured. */
-export function useView(stage: RefObject<HTMLElement>, photo: { widthPx: number; heightPx: number }) {
+export function useView(stage: RefObject<HTMLElement | null>, photo: { widthPx: number; heightPx: number }) {
   const measured = useStageSize(stage);
   const view = useSignal<View | null>(null);
   const size: StageSize | null = measured && {

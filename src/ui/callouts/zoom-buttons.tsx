@@ -19,11 +19,14 @@ export function ZoomButtons({ zoom, moving, onZoom, onWhole, onMoving }: ZoomBut
   return (
     <div class="callout-zoom">
       {near && <StageButton name="whole" label={calloutWords.whole} onPress={onWhole} />}
-      {near && (
-        <StageButton name="move" label={calloutWords.move} pressed={moving} onPress={() => onMoving(!moving)} />
-      )}
+      {near && <StageButton name="move" label={calloutWords.move} pressed={moving} onPress={() => onMoving(!moving)} />}
       {near && <StageButton name="minus" label={calloutWords.smaller} onPress={() => onZoom(1 / FACTOR)} />}
-      <StageButton name="plus" label={calloutWords.larger} disabled={zoom >= MOST_ZOOM} onPress={() => onZoom(FACTOR)} />
+      <StageButton
+        name="plus"
+        label={calloutWords.larger}
+        disabled={zoom >= MOST_ZOOM}
+        onPress={() => onZoom(FACTOR)}
+      />
     </div>
   );
 }
