@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import * as v from 'valibot';
 import { type Checklist, checklistSchema } from '../../src/schema/checklist.ts';
-import { GRADES, type Grade, gradeRank } from '../../src/schema/grade.ts';
+import { GRADES, type Grade } from '../../src/schema/grade.ts';
 import { deepFreeze } from './deep-freeze.ts';
 import { rawItem } from './small-definition.ts';
 
@@ -112,7 +112,7 @@ function itemArb(frame: Frame): fc.Arbitrary<RawItem> {
       offered: fc.subarray([...GRADES], { minLength: 2 }),
       hazard: maybe(named('hazard', frame.hazardCount)),
       severity: fc.constantFrom(1 as const, 2 as const, 3 as const, 4 as const),
-      likelihood: fc.option(likelihoodArb),
+      likelihood: likelihoodArb,
       condition: maybe(frame.choiceCounts.flatMap((count, fact) => named(`fact-${fact}/choice`, count))),
       optional: fc.boolean(),
     })
@@ -131,22 +131,23 @@ function itemArb(frame: Frame): fc.Arbitrary<RawItem> {
         mayNotApply: !safety && !stop && drawn.optional ? ['none is fitted'] : [],
         ...(fact !== undefined && is !== undefined ? { onlyIf: { fact, is } } : {}),
         ...(hazard === null ? {} : { hazard, severity }),
-        ...(hazard !== null && likelihood !== null && neverFalls(likelihood, safety)
-          ? { likelihood: { ...likelihood, because: 'Made up.' } }
-          : {}),
+        ...(hazard !== null && neverFalls(likelihood, safety, offered) ? { likelihood: given(likelihood) } : {}),
       });
     });
 }
 
-const likelihoodArb = fc
-  .record({ weak: fc.constantFrom(...LETTERS), failed: fc.constantFrom(...LETTERS) }, { requiredKeys: [] })
-  .filter(({ weak, failed }) => weak !== undefined || failed !== undefined);
+const statedArb = fc.option(fc.constantFrom(...LETTERS), { nil: undefined });
+const likelihoodArb = fc.record({ passable: statedArb, weak: statedArb, failed: statedArb });
+type Stated = { [G in 'passable' | 'weak' | 'failed']?: Letter | undefined };
 
-/** Whether a stated likelihood, filled up by the rule (weak D, failed C or B), never falls as the grade worsens. */
-function neverFalls(stated: { weak?: Letter; failed?: Letter }, safety: boolean): boolean {
-  const weak = stated.weak ?? 'D';
-  const failed = stated.failed ?? (safety ? 'B' : 'C');
-  return LETTERS.indexOf(failed) <= LETTERS.indexOf(weak);
+/** Whether a stated likelihood, filled up by the rule (passable none, weak D, failed C or B), never falls. */
+function neverFalls(stated: Stated, safety: boolean, offered: readonly Grade[]): boolean {
+  const rule: Stated = { weak: 'D', failed: safety ? 'B' : 'C' };
+  const ranks = offered.map((grade) => {
+    const letter = grade === 'sound' ? undefined : (stated[grade] ?? rule[grade]);
+    return letter === undefined ? 0 : LETTERS.length - LETTERS.indexOf(letter);
+  });
+  return ranks.every((rank, place) => rank >= (ranks[place - 1] ?? 0));
 }
 
 function remedyArb(items: readonly RawItem[]): fc.Arbitrary<RawRemedy> {
@@ -168,13 +169,21 @@ function remedyArb(items: readonly RawItem[]): fc.Arbitrary<RawRemedy> {
 function settlesArb(items: readonly RawItem[]): fc.Arbitrary<{ item: string; leaves: Grade }> {
   return fc
     .constantFrom(...items)
-    .chain((item) => fc.constantFrom(...betterGrades(item)).map((leaves) => ({ item: item.id, leaves })));
+    .chain((item) => fc.constantFrom(...offeredBy(item)).map((leaves) => ({ item: item.id, leaves })));
 }
 
-/** Grades a remedy may leave: those an item offers, its worst excepted. */
-function betterGrades(item: RawItem): Grade[] {
-  const offered = GRADES.filter((grade) => item.grades[grade] !== undefined);
-  return offered.filter((grade) => offered.some((other) => gradeRank(other) > gradeRank(grade)));
+function offeredBy({ grades }: RawItem): Grade[] {
+  return GRADES.filter((grade) => grades[grade] !== undefined);
+}
+
+function given(stated: Stated): NonNullable<RawItem['likelihood']> {
+  const { passable, weak, failed } = stated;
+  return {
+    ...(passable === undefined ? {} : { passable }),
+    ...(weak === undefined ? {} : { weak }),
+    ...(failed === undefined ? {} : { failed }),
+    because: 'Made up.',
+  };
 }
 
 function maybe(ids: readonly string[]): fc.Arbitrary<string | null> {

@@ -25,6 +25,19 @@ describe('risk of an item at a grade', () => {
     expect(itemRisk(itemOf('swollen'), 'failed')).toBeNull();
   });
 
+  it('is none for passable even where a likelihood is stated for it: a finding is weak or failed', () => {
+    const raw = rawItem({
+      id: 'only',
+      zone: 'case',
+      hazard: 'heat',
+      severity: 1,
+      likelihood: { passable: 'D', because: 'Stated.' },
+    });
+    const item = definitionWith({ items: [raw], remedies: [] }).items[0];
+    if (item === undefined) throw new Error('one item was given');
+    expect(itemRisk(item, 'passable')).toBeNull();
+  });
+
   it('takes a stated likelihood over the rule at every grade: weak C on severity II is serious', () => {
     const raw = rawItem({
       id: 'only',

@@ -16,6 +16,8 @@ const PARTS = {
   remedies: [],
 };
 
+const METAL = { fact: 'metal-case', is: 'yes' };
+
 function ledgerOf(answers: Record<string, Answer>, parts: Partial<Parameters<typeof definitionWith>[0]> = {}) {
   const definition = definitionWith({ ...PARTS, ...parts });
   return gradeRecord(definition, { route: 'short', facts: {}, answers }).ledger;
@@ -45,6 +47,13 @@ describe('ledger', () => {
   it('takes different risks with one k for equal factors: definition order, medium before high', () => {
     const k = { high: 0.5, serious: 0.5, medium: 0.5, low: 1 };
     expect(ledgerOf(findings, { k })?.factors.map(({ hazardId }) => hazardId)).toEqual(['relief', 'chafe', 'overload']);
+  });
+
+  // two, sound, but its fact is open: at the low end it earns nothing of its 25 points.
+  it('has an item found sound under an open fact lose all its points, still open', () => {
+    const items = PARTS.items.map((item) => (item.id === 'two' ? { ...item, onlyIf: METAL } : item));
+    const sound = Object.fromEntries(PARTS.items.map(({ id }) => [id, graded('sound')]));
+    expect(ledgerOf(sound, { items })).toEqual({ lines: [{ itemId: 'two', lostPoints: 25, open: true }], factors: [] });
   });
 
   it('has no line for an item that lost nothing', () => {
