@@ -56,6 +56,25 @@ it('does not call a phone vanished on which every pack was erased, nor a new pho
   expect(await openOn(phone)).toMatchObject({ vanished: null });
 });
 
+it('does not call a phone vanished when it stopped between erasing its last pack and noting it', async () => {
+  const phone = newPhone();
+  const store = await storeOn(phone);
+  await written(store, change([answer('a', 'weak')]));
+  const noted = phone.marker.text;
+  await store.erase(PACK);
+  phone.marker.text = noted;
+  expect(await openOn(phone)).toMatchObject({ ok: true, vanished: null });
+});
+
+it('says nothing of a vanished database that held no pack', async () => {
+  const phone = newPhone();
+  const store = await storeOn(phone);
+  await written(store, change([answer('a', 'weak')]));
+  await store.erase(PACK);
+  phone.indexedDB = new IDBFactory();
+  expect(await openOn(phone)).toMatchObject({ ok: true, vanished: null });
+});
+
 it('refuses a database of schema version 2 when the app knows 1, and leaves it as it was', async () => {
   const phone = newPhone();
   const newer = await storeOn(phone, { ladder: { steps: [lift], present: 2 } });
