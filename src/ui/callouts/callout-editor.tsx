@@ -30,7 +30,7 @@ export interface CalloutEditorProps {
   onPut: (callout: EditedCallout) => void;
   onRemove: (id: string) => void;
   onDone: () => void;
-  /** Shown over the photo's upper edge: "If it smokes", "saved". */
+  /** The row above the photo: "If it smokes", "saved". */
   children?: ComponentChildren;
 }
 
@@ -73,6 +73,7 @@ export function CalloutEditor(props: CalloutEditorProps) {
 
   return (
     <section class="callout-editor" aria-label={calloutWords.editor}>
+      {props.children && <div class="callout-head">{props.children}</div>}
       <PhotoStage
         photoUrl={photoUrl}
         photo={{ widthPx, heightPx }}
@@ -91,9 +92,7 @@ export function CalloutEditor(props: CalloutEditorProps) {
         onSay={(words) => {
           said.value = words;
         }}
-      >
-        {props.children && <div class="callout-over">{props.children}</div>}
-      </PhotoStage>
+      />
       <div class="callout-desk">
         <div class="callout-paper">
           {chosen ? (

@@ -41,7 +41,7 @@ export function setPoint(
   const last = set.at(-1);
   const again = last !== undefined && last[0] === at[0] && last[1] === at[1];
   const path = again ? set : [...set, at];
-  const whole = kind === 'stroke' ? again && path.length > 1 : path.length >= (POINTS_NEEDED[kind] ?? 2) && !again;
+  const whole = kind === 'stroke' ? again && path.length > 1 : path.length >= (POINTS_NEEDED[kind] ?? 2);
   return whole ? { crosshair: { at, set: [] }, path } : { crosshair: { at, set: path }, path: null };
 }
 const POINTS_NEEDED: Readonly<Partial<Record<CalloutKind, number>>> = { leader: 1, text: 1 };

@@ -1,3 +1,4 @@
+import { roundedPoint } from '../../drawing/simplify-stroke.ts';
 import type { CalloutKind, ImagePoint } from '../../schema/callout.ts';
 import type { GestureEffect } from './gesture.ts';
 import { calloutAt, editingFrame, type Grip, gripAt } from './grip.ts';
@@ -16,7 +17,8 @@ export type Draft =
       points: ImagePoint[];
       loupe: ImagePoint | null;
     }
-  | { kind: 'on'; id: string; loupe: null };
+  | { kind: 'on'; id: string; loupe: null }
+  | { kind: 'off'; loupe: null };
 
 /** What it did. */
 export type Done =
@@ -51,7 +53,7 @@ export function drawGesture(draft: Draft | null, effect: GestureEffect, context:
     case 'press':
       return { draft: pressed(effect.at, context), done: null };
     case 'drag': {
-      if (draft === null) return { draft, done: null };
+      if (draft === null || draft.kind === 'off') return { draft, done: null };
       const path = effect.path.map(context.toImage);
       if (draft.kind === 'move') return { draft: effect.moved ? dragged(draft, path, context) : draft, done: null };
       if (draft.kind === 'on' && !effect.moved) return { draft, done: null };
@@ -74,11 +76,21 @@ function pressed(at: StagePoint, context: DraftContext): Draft {
     return dragged({ kind: 'move', callout: chosen, grip, from, points: chosen.points, loupe: null }, [from], context);
   }
   const under = calloutAt(callouts, shownAt, frame);
-  return under === null ? drawing([from], context) : { kind: 'on', id: under.id, loupe: null };
+  if (under !== null) return { kind: 'on', id: under.id, loupe: null };
+  return isBeside(shownAt, frame) ? { kind: 'off', loupe: null } : drawing([from], context);
 }
 
+/** A press on the ground beside the photo draws nothing; close to its edge the edge is meant. */
+function isBeside([x, y]: StagePoint, { widthPx, heightPx }: PhotoSize): boolean {
+  const beside = Math.max(-x, x - widthPx, -y, y - heightPx);
+  return beside > EDGE_REACH_PX;
+}
+/** Half of what a finger needs. */
+const EDGE_REACH_PX = 24;
+
 function drawing(path: ImagePoint[], { tool, finger, sizes }: DraftContext): Draft {
-  const loupe = finger && PRECISE.includes(tool) ? (path.at(-1) ?? null) : null;
+  const last = path.at(-1);
+  const loupe = finger && last !== undefined && PRECISE.includes(tool) ? roundedPoint(last) : null;
   return { kind: 'new', points: draftFromPath(tool, path, sizes), loupe };
 }
 
@@ -94,11 +106,9 @@ function dragged(draft: Draft & { kind: 'move' }, path: ImagePoint[], { finger }
 }
 
 function released(draft: Draft, effect: GestureEffect & { kind: 'release' }, context: DraftContext): Done | null {
-  if (draft.kind === 'on') {
-    if (effect.tap) return { kind: 'chosen', id: draft.id };
-  } else if (draft.kind === 'move') {
-    return effect.tap ? null : { kind: 'moved', id: draft.callout.id, points: draft.points };
-  }
+  if (draft.kind === 'off') return { kind: 'chosen', id: null };
+  if (draft.kind === 'on') return { kind: 'chosen', id: draft.id };
+  if (draft.kind === 'move') return effect.tap ? null : { kind: 'moved', id: draft.callout.id, points: draft.points };
   const points = pointsFromPath(context.tool, effect.path.map(context.toImage), context.sizes);
   if (points !== null) return { kind: 'drawn', points };
   return effect.tap ? { kind: 'chosen', id: null } : null;

@@ -1,5 +1,4 @@
 import { useSignal } from '@preact/signals';
-import type { ComponentChildren } from 'preact';
 import { useId, useRef } from 'preact/hooks';
 import type { CalloutKind, ImagePoint } from '../../schema/callout.ts';
 import { calloutWords } from '../../text/callouts.ts';
@@ -25,7 +24,6 @@ export interface PhotoStageProps {
   onChoose: (id: string | null) => void;
   onRemove: (id: string) => void;
   onSay: (words: string) => void;
-  children?: ComponentChildren;
 }
 
 /** The photo under the fingers: draws, takes hold of what is drawn, magnifies; the same with the keys. */
@@ -127,7 +125,6 @@ export function PhotoStage(props: PhotoStageProps) {
           }}
         />
       )}
-      {props.children}
     </div>
   );
 }

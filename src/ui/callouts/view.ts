@@ -29,7 +29,10 @@ export function wholeView(size: StageSize): View {
   return heldView({ zoom: 1, leftPx: 0, topPx: 0 }, size);
 }
 
-/** Keeps the zoom in its bounds, a photo smaller than the stage in its middle, and a larger one over all of it. */
+/**
+ * Keeps the zoom in its bounds, a photo smaller than the stage in its middle, and a larger one over all of it, but for
+ * a margin that lets its corners out from under the buttons.
+ */
 export function heldView(view: View, size: StageSize): View {
   const zoom = Math.min(Math.max(view.zoom, 1), MOST_ZOOM);
   const shown = shownSize(size, zoom);
@@ -75,9 +78,12 @@ export function toStage([x, y]: ImagePoint, view: View, size: StageSize): StageP
   return [view.leftPx + x * shown.widthPx, view.topPx + y * shown.heightPx];
 }
 
+/** A button of 48 px and its distance from the edge. */
+const CORNER_MARGIN_PX = 72;
+
 function heldEdge(edgePx: number, shownPx: number, stagePx: number): number {
   if (shownPx <= stagePx) return (stagePx - shownPx) / 2;
-  return Math.min(0, Math.max(edgePx, stagePx - shownPx));
+  return Math.min(CORNER_MARGIN_PX, Math.max(edgePx, stagePx - shownPx - CORNER_MARGIN_PX));
 }
 
 function distancePx([a, b]: StagePair): number {

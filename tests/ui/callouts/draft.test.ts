@@ -110,15 +110,28 @@ describe('drawGesture', () => {
   });
 
   it('changes nothing when the chosen callout is only tapped', () => {
+    const { drafts, done } = played(
+      [
+        [102, 201],
+        [103, 203],
+      ],
+      { chosen: ARROW },
+    );
+    expect(done).toBeNull();
+    expect(drafts[1]).toMatchObject({ kind: 'move', points: ARROW.points });
+  });
+
+  it('draws nothing from 25 px beside the photo on, and lets go of what was chosen', () => {
     expect(
       played(
         [
-          [102, 201],
-          [103, 203],
+          [200, -25],
+          [200, 60],
         ],
         { chosen: ARROW },
       ).done,
-    ).toBeNull();
+    ).toEqual({ kind: 'chosen', id: null });
+    expect(played([[200, -24]]).done).toMatchObject({ kind: 'drawn', points: [[0.5, 0], expect.anything()] });
   });
 
   it.each(['outline', 'cover', 'arrow', 'stroke'] as CalloutKind[])(

@@ -30,7 +30,10 @@ describe('view', () => {
     expect(after[1]).toBeCloseTo(before[1], 9);
   });
 
-  it('magnifies to 8 at most and never shrinks below the whole', () => {
+  it('magnifies to 8 at most, about the same point, and never shrinks below the whole', () => {
+    const at = [195, 268] as [number, number];
+    const nearest = zoomAbout(wholeView(SIZE), { factor: 100, at }, SIZE);
+    expect(toImage(at, nearest, SIZE)[0]).toBeCloseTo(toImage(at, wholeView(SIZE), SIZE)[0], 9);
     expect(zoomAbout(wholeView(SIZE), { factor: 100, at: [0, 0] }, SIZE).zoom).toBe(MOST_ZOOM);
     expect(zoomAbout(wholeView(SIZE), { factor: 0.01, at: [0, 0] }, SIZE)).toEqual(wholeView(SIZE));
   });
@@ -53,28 +56,18 @@ describe('view', () => {
     expect(now[1]).toBeCloseTo(260, 9);
   });
 
-  it('does not divide by 0 when two fingers begin in one place', () => {
-    const view = pinchView(
-      wholeView(SIZE),
-      {
-        from: [
-          [5, 5],
-          [5, 5],
-        ],
-        to: [
-          [0, 0],
-          [90, 90],
-        ],
-      },
-      SIZE,
-    );
-    expect(Object.values(view).every(Number.isFinite)).toBe(true);
+  it('stays as it is when two fingers in one place stay in one place', () => {
+    const still: [[number, number], [number, number]] = [
+      [5, 5],
+      [5, 5],
+    ];
+    expect(pinchView(wholeView(SIZE), { from: still, to: still }, SIZE)).toEqual(wholeView(SIZE));
   });
 
-  it('never uncovers the ground beside a photo larger than the stage', () => {
+  it('uncovers 72 px of ground at most beside a photo larger than the stage, for what the buttons hide', () => {
     const near = zoomAbout(wholeView(SIZE), { factor: 2, at: [195, 268] }, SIZE);
-    expect(panBy(near, [9999, 9999], SIZE)).toMatchObject({ leftPx: 0, topPx: 0 });
-    expect(panBy(near, [-9999, -9999], SIZE)).toMatchObject({ leftPx: 390 - 780, topPx: 536 - 1040 });
+    expect(panBy(near, [9999, 9999], SIZE)).toMatchObject({ leftPx: 72, topPx: 72 });
+    expect(panBy(near, [-9999, -9999], SIZE)).toMatchObject({ leftPx: 390 - 780 - 72, topPx: 536 - 1040 - 72 });
   });
 
   it('puts a photo back in the middle when the stage grows around it', () => {
