@@ -102,6 +102,14 @@ it.each([
   expect(readExif(block)).toEqual(NOTHING);
 });
 
+it('a time taken of 300 000 letters, all of them there, gives null', () => {
+  const exifAt = 8 + 2 + 12 + 4;
+  const first = directory([{ tag: 0x8769, type: 4, count: 1, bytes: order.u32(exifAt) }], 8, order);
+  const exif = directory([{ tag: 0x9003, type: 2, count: 300_000, bytes: order.u32(exifAt + 18) }], exifAt, order);
+  const head = Uint8Array.from([0x4d, 0x4d, 0, 42, 0, 0, 0, 8, ...first, ...exif]);
+  expect(readExif(Buffer.concat([head, Buffer.from(TIME), Buffer.alloc(300_000)]))).toEqual(NOTHING);
+});
+
 it('an Exif directory that points at the first one does not loop', () => {
   const block = raw({ tag: 0x8769, type: 4, count: 1, bytes: order.u32(8) });
   expect(readExif(block)).toEqual(NOTHING);

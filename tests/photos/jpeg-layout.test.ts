@@ -61,7 +61,7 @@ describe('not complete', () => {
     ['without frame', jpegOf(TABLES, SCAN)],
     [
       'with a second picture begun inside the scan',
-      Buffer.concat([SOI, TABLES, FRAME, SCAN, jpegOf(TABLES, FRAME, SCAN)]),
+      Buffer.concat([SOI, TABLES, FRAME, SCAN, SOI, TABLES, Buffer.alloc(70_000), EOI]),
     ],
     ['with a reserved code inside the scan', jpegOf(TABLES, FRAME, SCAN, Uint8Array.of(0xff, 0x4f, 0, 4, 1, 1))],
     [
