@@ -6,17 +6,22 @@ export interface IdsReferredTo {
 
 const ID = `['"]?([a-z][a-z0-9]*(?:-[a-z0-9]+)*)['"]?`;
 
-/** In turn: `itemId: 'x'`, `itemIds: ['x'` (the first of them); `'answer', part: 'x'`; `'x': graded(`; `['x', 'weak'`. */
+/** In turn: `itemId: 'x'`, `itemIds: ['x'` (the first of them); a put or a key of an answer; `'x': graded(`; `['x', 'weak'`. */
 const ITEM_PLACES = [
   String.raw`\bitemIds?\s*[:=]+\s*\[?\s*(?=['"])${ID}`,
-  String.raw`'answer',\s*(?:part:\s*)?(?=['"])${ID}`,
+  entryOf('answer'),
   String.raw`(?:^|[\s{,])${ID}\s*:\s*(?:graded|notSeen|doesNotApply)\(`,
   String.raw`(?=['"])${ID},\s*'(?:sound|passable|weak|failed)'`,
 ];
-const FACT_PLACES = [String.raw`\bfactId\s*[:=]+\s*(?=['"])${ID}`, String.raw`'fact',\s*(?:part:\s*)?(?=['"])${ID}`];
+const FACT_PLACES = [String.raw`\bfactId\s*[:=]+\s*(?=['"])${ID}`, entryOf('fact')];
 
 export function idsReferredTo(source: string): IdsReferredTo {
   return { items: idsAt(source, ITEM_PLACES), facts: idsAt(source, FACT_PLACES) };
+}
+
+/** `subject: 'answer', part: 'x'` or `[packId, 'answer', 'x'`. */
+function entryOf(subject: string): string {
+  return String.raw`(?:subject:\s*'${subject}',\s*part:\s*|\[\s*\w+,\s*'${subject}',\s*)(?=['"])${ID}`;
 }
 
 function idsAt(source: string, places: readonly string[]): string[] {
