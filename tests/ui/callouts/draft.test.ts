@@ -131,6 +131,7 @@ describe('drawGesture', () => {
         { chosen: ARROW },
       ).done,
     ).toEqual({ kind: 'chosen', id: null });
+    expect(played([[200, -24]]).drafts[0]?.loupe).toEqual([0.5, 0]);
     expect(played([[200, -24]]).done).toMatchObject({ kind: 'drawn', points: [[0.5, 0], expect.anything()] });
   });
 
