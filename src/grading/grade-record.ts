@@ -8,10 +8,10 @@ import { ledgerOf, lostPointsOf } from './ledger.ts';
 import { nextQuestion } from './next-question.ts';
 import { isSettled, outcomesIn } from './outcome-set.ts';
 import { type ItemOutcomes, outcomesOf } from './outcomes.ts';
-import { type Advice, coreRemedies, noRelief, withRemedy } from './relief.ts';
+import { type Advice, coreRemedies, reliefsOf } from './relief.ts';
 import { printedRemedies } from './remedies.ts';
 import { standingOf } from './standing.ts';
-import { type Reliefs, stopOf, verdictEnds } from './verdict.ts';
+import { stopOf, verdictEnds } from './verdict.ts';
 import { settledShareFrac, zonesOf } from './zones.ts';
 
 /**
@@ -32,11 +32,9 @@ export function gradeRecord(
   const core = coreOf(definition);
   const sets = outcomes.map(({ set }) => set);
   const remedies = coreRemedies(definition, advice);
-  const none = noRelief(sets.length);
-  const outside = remedies.filter(({ reach }) => reach === 'outside').reduce(withRemedy, none);
-  const reliefs: Reliefs = { none, outside, all: remedies.reduce(withRemedy, none) };
+  const reliefs = reliefsOf(remedies, sets.length);
 
-  const standing = standingOf(core, sets, none);
+  const standing = standingOf(core, sets, reliefs.none);
   const stop = stopOf(core, sets);
   const ends = verdictEnds(core, sets, reliefs);
   const asked = outcomes.filter(({ because }) => because !== 'notAsked');

@@ -6,18 +6,21 @@ import { factSays, type KnownFacts, knownFacts } from './facts.ts';
 import type { NextQuestion } from './grading.ts';
 import { isSettled, NOT_ASKED, type OutcomeSet, outcomesIn, setOf } from './outcome-set.ts';
 import { type ItemOutcomes, setUnderFact } from './outcomes.ts';
+import type { Reliefs } from './relief.ts';
 import { standingOf } from './standing.ts';
-import { type Reliefs, verdictEnds } from './verdict.ts';
+import { verdictEnds } from './verdict.ts';
 
 /** Widths nearer than this are ties: sums of some eighty terms near 100 carry errors of about 1e-12. Our choice. */
 const TIE_POINTS = 1e-9;
 
-interface Scene {
+export interface Scene {
   definition: Checklist;
   facts: PackRecord['facts'];
   outcomes: readonly ItemOutcomes[];
   core: Core;
   reliefs: Reliefs;
+  /** Questions that can be put now; without it, all. */
+  mayAsk?: (kind: NextQuestion['kind'], id: string) => boolean;
 }
 
 /** What stands between the two ends. */
@@ -91,17 +94,17 @@ function spreadOf({ core, reliefs }: Scene, sets: readonly OutcomeSet[]): Spread
   };
 }
 
-function* candidates({ definition, facts, outcomes }: Scene): Generator<Candidate> {
+function* candidates({ definition, facts, outcomes, mayAsk = () => true }: Scene): Generator<Candidate> {
   const known = knownFacts(definition, facts);
   const sets = outcomes.map(({ set }) => set);
   for (const fact of definition.facts) {
     const opens = outcomes.some(({ item, set }) => item.onlyIf?.fact === fact.id && isOpen(set));
-    if (known.has(fact.id) || !opens) continue;
+    if (known.has(fact.id) || !opens || !mayAsk('fact', fact.id)) continue;
     const trials = fact.choices.map(({ id }) => afterFact(outcomes, new Map([...known, [fact.id, id]])));
     yield { kind: 'fact', id: fact.id, trials };
   }
   for (const [place, { item, set }] of outcomes.entries()) {
-    if (!isOpen(set)) continue;
+    if (!isOpen(set) || !mayAsk('item', item.id)) continue;
     const says = factSays(item, known);
     const trials = outcomesIn(set).map((outcome) => replaced(sets, place, setUnderFact(setOf(outcome), says)));
     yield { kind: 'item', id: item.id, trials };

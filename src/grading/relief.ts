@@ -27,7 +27,20 @@ export interface CoreRemedy {
   need: 'met' | 'open' | 'ruledOut';
 }
 
+/** No remedy at all, those an owner can carry out, and all of them. */
+export interface Reliefs {
+  none: Relief;
+  outside: Relief;
+  all: Relief;
+}
+
 const WORST = 3;
+
+export function reliefsOf(remedies: readonly CoreRemedy[], itemCount: number): Reliefs {
+  const none = noRelief(itemCount);
+  const outside = remedies.filter(({ reach }) => reach === 'outside').reduce(withRemedy, none);
+  return { none, outside, all: remedies.reduce(withRemedy, none) };
+}
 
 export function noRelief(itemCount: number): Relief {
   const untouched: number[] = new Array(itemCount).fill(WORST);

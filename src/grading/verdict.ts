@@ -1,18 +1,12 @@
 import type { VerdictName } from '../schema/verdict.ts';
 import { type Core, MEDIUM } from './core.ts';
 import { bestRank, isSettled, mayApply, mayNotApply, type OutcomeSet, setOf, worstRank } from './outcome-set.ts';
-import type { Relief } from './relief.ts';
+import type { Relief, Reliefs } from './relief.ts';
 
 /** What each end holds once the remedies of a relief are done, hazard or not. */
 interface Dangers {
   low: { risk: number; finding: boolean };
   high: { risk: number; finding: boolean };
-}
-
-export interface Reliefs {
-  none: Relief;
-  outside: Relief;
-  all: Relief;
 }
 
 const WEAK = 2;

@@ -18,6 +18,7 @@ export const photoWords = {
   shows: 'Shows',
   showsNothing: 'Not linked to an item yet.',
   linkItem: 'Link an item',
+  chooseItem: 'Choose …',
   unlink: (title: string) => `${title}: take the link off`,
   caption: 'Caption',
   takenAt: (moment: string) => `Taken ${moment}`,

@@ -2,11 +2,9 @@
 export const sheetScreenWords = {
   title: 'Sheet',
   opening: 'Opening the sheet …',
-  pdf: 'PDF',
-  paper: 'Paper',
+  pdf: (paper: string) => `Write the PDF, ${paper}`,
   papers: { a4: 'A4', letter: 'Letter' },
-  making: (page: number, pages: number) =>
-    pages > 0 ? `Writing the PDF: ${page} of ${pages} photos …` : 'Writing the PDF …',
+  making: (page: number, pages: number) => (pages > 0 ? `Writing the PDF: ${page} of ${pages} …` : 'Writing the PDF …'),
   stop: 'Stop',
   ready: (fileName: string, size: string) => `${fileName}, ${size}, is ready.`,
   share: 'Share',

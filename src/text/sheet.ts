@@ -59,7 +59,7 @@ export const sheetWords = {
 
   findings: {
     none: 'No item that was looked at was graded weak or failed.',
-    mayBe: (grade: string) => `${grade}, if it applies`,
+    mayBe: (grade: string) => `maybe ${grade}`,
     open: 'may still not apply: a fact about the pack is open',
     cost: (points: string) => `costs ${points} ${points === '1.0' ? 'point' : 'points'} of Build`,
     noRisk: 'no hazard: costs credit only',

@@ -7,6 +7,7 @@ export const words = {
   next: 'Next',
   done: 'Done',
   undo: 'Undo',
+  opening: 'Opening …',
   saved: 'saved',
   saving: 'saving …',
   notSaved: 'not saved',

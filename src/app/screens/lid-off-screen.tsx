@@ -130,7 +130,7 @@ export function LidOffScreen({ session, state }: { session: PackSession; state: 
           onClose={() => setTray(false)}
           onAdded={([first]) => {
             setTray(false);
-            if (first !== undefined) goTo(hrefTo(record.packId, 'photo', first));
+            if (first !== undefined) goTo(hrefTo(record.packId, 'photo', `${first}/new`));
           }}
         />
       )}

@@ -49,7 +49,7 @@ export function PhotosScreen({ session }: { session: PackSession }) {
           onClose={() => setTray(false)}
           onAdded={([first]) => {
             setTray(false);
-            if (first !== undefined) goTo(hrefTo(record.packId, 'photo', first));
+            if (first !== undefined) goTo(hrefTo(record.packId, 'photo', `${first}/new`));
           }}
         />
       )}

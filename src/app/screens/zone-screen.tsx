@@ -124,7 +124,7 @@ export function ZoneScreen({ session, zone, state }: { session: PackSession; zon
           onClose={() => setOver('none')}
           onAdded={([first]) => {
             setOver('none');
-            if (first !== undefined) goTo(hrefTo(record.packId, 'photo', first));
+            if (first !== undefined) goTo(hrefTo(record.packId, 'photo', `${first}/new`));
           }}
         />
       )}

@@ -1,0 +1,80 @@
+import { burnInCovers } from '../../photos/burn-in-covers.ts';
+import type { PhotoBytes } from '../../schema/photo.ts';
+import type { Sheet, SheetPhoto } from '../../sheet/model/sheet.ts';
+import type { Paper } from '../../sheet/pdf/paper.ts';
+import { writePdfInWorker } from '../../sheet/pdf/write-pdf-in-worker.ts';
+import { store } from '../state/store.ts';
+
+export interface MakePdf {
+  sheet: Sheet;
+  paper: Paper;
+  signal: AbortSignal;
+  onProgress: (page: number, pages: number) => void;
+}
+
+export interface MadePdf {
+  file: File;
+  /** Photos whose bytes are not on this phone, or whose cover-ups could not be burnt in. */
+  missingCount: number;
+}
+
+/** Writes the sheet as a PDF in a worker of its own; photos are read one at a time as it asks for them. */
+export async function makePdf({ sheet, paper, signal, onProgress }: MakePdf): Promise<MadePdf> {
+  const fonts = await fontFiles();
+  let missingCount = 0;
+  const worker = new Worker(new URL('../workers/pdf-worker.ts', import.meta.url), { type: 'module' });
+  const bytes = await writePdfInWorker(worker, {
+    sheet,
+    paper,
+    fonts,
+    signal,
+    onProgress,
+    photos: async (photoId) => {
+      const photo = await photoForExport(sheet.photos.find((one) => one.photoId === photoId));
+      if (photo === null) missingCount++;
+      return photo;
+    },
+  });
+  return { file: new File([bytes], `${fileNameOf(sheet.title)}.pdf`, { type: 'application/pdf' }), missingCount };
+}
+
+/** A photo as it may leave the phone: what was covered up is painted over for good, or the photo stays here. */
+async function photoForExport(photo: SheetPhoto | undefined): Promise<PhotoBytes | null> {
+  const stored = photo && (await store().photo(photo.photoId));
+  if (!photo || !stored) return null;
+  const covers = photo.callouts.filter(({ kind }) => kind === 'cover').map(({ points }) => boxOf(points));
+  try {
+    return { type: stored.type, bytes: await burnInCovers({ bytes: stored.bytes, covers }) };
+  } catch (error) {
+    console.error('cover-ups: not burnt in, the photo is left out', error);
+    return null;
+  }
+}
+
+function boxOf(points: readonly (readonly [number, number])[]) {
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  const [x, y] = [Math.min(...xs), Math.min(...ys)];
+  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
+}
+
+async function fontFiles() {
+  const [regular, medium, semiBold] = await Promise.all([400, 500, 600].map(fontFile));
+  if (!regular || !medium || !semiBold) throw new Error('the fonts of the PDF did not load');
+  return { 400: regular, 500: medium, 600: semiBold };
+}
+
+async function fontFile(weight: number): Promise<ArrayBuffer> {
+  const response = await fetch(`./fonts/underlid-sans-${weight}.ttf`);
+  if (!response.ok) throw new Error(`the font of weight ${weight} did not load (${response.status})`);
+  return response.arrayBuffer();
+}
+
+/** Letters, digits and dashes only, so that every phone and mail program takes the name. */
+function fileNameOf(title: string): string {
+  const plain = title
+    .normalize('NFKD')
+    .replace(/[^A-Za-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '');
+  return plain === '' ? 'underlid-sheet' : `underlid-${plain}`;
+}

@@ -1,0 +1,85 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Sheet } from '../../sheet/model/sheet.ts';
+import { formatBytes } from '../../text/format-bytes.ts';
+import { sheetScreenWords as say } from '../../text/sheet-screen.ts';
+import { hrefTo } from '../route.ts';
+import { canShare, saveFile, shareFile } from '../save-file.ts';
+import { settings } from '../state/settings.ts';
+import { type MadePdf, makePdf } from './make-pdf.ts';
+
+type Step =
+  | { now: 'rest' }
+  | { now: 'writing'; page: number; pages: number }
+  | { now: 'ready'; pdf: MadePdf }
+  | { now: 'failed' };
+
+/** The sheet as a PDF: written with progress, then saved or shared. */
+export function PdfActions({ sheet, packId }: { sheet: Sheet; packId: string }) {
+  const [step, setStep] = useState<Step>({ now: 'rest' });
+  const abort = useRef<AbortController | null>(null);
+  useEffect(() => () => abort.current?.abort(), []);
+
+  async function write() {
+    const control = new AbortController();
+    abort.current = control;
+    setStep({ now: 'writing', page: 0, pages: 0 });
+    try {
+      const pdf = await makePdf({
+        sheet,
+        paper: settings.value.paper,
+        signal: control.signal,
+        onProgress: (page, pages) => setStep({ now: 'writing', page, pages }),
+      });
+      setStep({ now: 'ready', pdf });
+    } catch (error) {
+      if (!control.signal.aborted) console.error('pdf: not written', error);
+      setStep({ now: control.signal.aborted ? 'rest' : 'failed' });
+    }
+  }
+
+  if (step.now === 'writing') {
+    return (
+      <>
+        <p class="dock-line" role="status">
+          {say.making(step.page, step.pages)}
+        </p>
+        <button type="button" class="button" onClick={() => abort.current?.abort()}>
+          {say.stop}
+        </button>
+      </>
+    );
+  }
+  if (step.now === 'ready') {
+    const { file, missingCount } = step.pdf;
+    return (
+      <>
+        <p class="dock-line small" role="status">
+          {say.ready(file.name, formatBytes(file.size))} {missingCount > 0 && say.missing(missingCount)}
+        </p>
+        {canShare(file) && (
+          <button type="button" class="button" onClick={() => void shareFile(file)}>
+            {say.share}
+          </button>
+        )}
+        <button type="button" class="button primary" onClick={() => saveFile(file, file.name)}>
+          {say.save}
+        </button>
+      </>
+    );
+  }
+  return (
+    <>
+      {step.now === 'failed' && (
+        <p class="dock-line notice" role="alert">
+          {say.failed}
+        </p>
+      )}
+      <a class="button" href={hrefTo(packId, 'afterwards')}>
+        {say.afterwards}
+      </a>
+      <button type="button" class="button primary" onClick={() => void write()}>
+        {say.pdf(say.papers[settings.value.paper])}
+      </button>
+    </>
+  );
+}
