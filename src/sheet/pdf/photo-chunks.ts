@@ -13,43 +13,57 @@ export interface PhotosPlace {
 }
 
 const GAP = 14;
-const PAIR_HEIGHT = 178;
+const ROW_HEIGHT = 178;
+/** Captions narrower than this are hard to read. Our choice. */
+const LEAST_WIDTH = 140;
 const WORDS_GAP = 4;
 const NUMBER_WIDTH = 14;
 const TITLE = { ...STYLES.small, weight: 500, ink: 'ink' } as const;
 /** A photo whose words would make it higher than this share of a page is set alone and may turn the page. Our choice. */
 const TALLEST_FRAC = 0.6;
 
-/** A photo alone stands large, several stand two in a row; each with its number, caption and the legend of its callouts. */
+/**
+ * A photo alone stands large; several stand side by side, upright ones three in a row where there is room. Each has its
+ * number, its caption and the legend of its callouts.
+ */
 export function photosChunks(desk: Desk, photos: readonly SheetPhoto[], place: PhotosPlace): Chunk[] {
   const large = { x: place.x, width: place.width, height: place.onlyHeight };
   const [only] = photos;
   if (only !== undefined && photos.length === 1) return runOf(photoChunks(desk, only, large));
-  const width = (place.width - GAP) / 2;
-  const cellOf = (photo: SheetPhoto, column: number) =>
-    stack(photoChunks(desk, photo, { x: place.x + column * (width + GAP), width, height: PAIR_HEIGHT }));
-  const isTall = (photo: SheetPhoto) => cellOf(photo, 0).height > TALLEST_FRAC * (desk.frame.bottom - desk.frame.top);
-  return pairs(photos, isTall).flatMap((row) => {
+  const cellOf = (photo: SheetPhoto, column: number, columns: number) => {
+    const width = (place.width - GAP * (columns - 1)) / columns;
+    return stack(photoChunks(desk, photo, { x: place.x + column * (width + GAP), width, height: ROW_HEIGHT }));
+  };
+  const upright = place.width >= 3 * LEAST_WIDTH ? 3 : 2;
+  const columnsOf = (photo: SheetPhoto) => (photo.heightPx > photo.widthPx ? upright : 2);
+  const tallest = TALLEST_FRAC * (desk.frame.bottom - desk.frame.top);
+  const isTall = (photo: SheetPhoto) => cellOf(photo, 0, columnsOf(photo)).height > tallest;
+  return rowsOf(photos, { isTall, columnsOf }).flatMap((row) => {
     const [first] = row;
-    if (first !== undefined && isTall(first)) return runOf(photoChunks(desk, first, large));
-    return [sideBySide(row.map(cellOf))];
+    if (first === undefined) return [];
+    if (isTall(first)) return runOf(photoChunks(desk, first, large));
+    const columns = Math.min(...row.map(columnsOf));
+    return [sideBySide(row.map((photo, column) => cellOf(photo, column, columns)))];
   });
 }
 
-/** Two and two in order; a tall one by itself. */
-function pairs(photos: readonly SheetPhoto[], isTall: (photo: SheetPhoto) => boolean): SheetPhoto[][] {
+/** Rows in order, each as long as its least upright photo allows; a tall one by itself. */
+function rowsOf(
+  photos: readonly SheetPhoto[],
+  { isTall, columnsOf }: { isTall: (photo: SheetPhoto) => boolean; columnsOf: (photo: SheetPhoto) => number },
+): SheetPhoto[][] {
   const rows: SheetPhoto[][] = [];
-  let open: SheetPhoto[] | null = null;
+  let open: SheetPhoto[] = [];
   for (const photo of photos) {
     const tall = isTall(photo);
-    if (open !== null && !tall) {
+    const longer = [...open, photo];
+    if (open.length === 0 || tall || longer.length > Math.min(...longer.map(columnsOf))) {
+      open = [photo];
+      rows.push(open);
+    } else {
       open.push(photo);
-      open = null;
-      continue;
     }
-    const row = [photo];
-    rows.push(row);
-    open = tall ? null : row;
+    if (tall) open = [];
   }
   return rows;
 }

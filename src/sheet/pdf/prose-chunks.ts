@@ -2,8 +2,8 @@ import { PAPER } from '../../drawing/palette.ts';
 import type { ListBlock, ParagraphBlock, QuoteBlock } from '../model/sheet.ts';
 import type { Desk } from './desk.ts';
 import type { Chunk } from './flow.ts';
-import { drawnChunk, type TextPlace, textChunks } from './text-chunks.ts';
-import { STYLES } from './text-style.ts';
+import { drawnChunk, rowChunk, type TextPlace, textChunks } from './text-chunks.ts';
+import { STYLES, type TextStyle } from './text-style.ts';
 
 /** A section's heading over the full width with a line under it. Never the last of a page. */
 export function sectionHeadChunks(desk: Desk, title: string): Chunk[] {
@@ -56,28 +56,42 @@ export function quoteChunks(desk: Desk, { label, text }: Pick<QuoteBlock, 'label
   ];
 }
 
+/** A short detail stands beside its text, a longer one under it. */
 export function listChunks(desk: Desk, { items }: ListBlock): Chunk[] {
-  const { textLeft, textWidth } = desk.frame;
-  const box = { x: textLeft + DASH_INDENT, width: textWidth - DASH_INDENT };
-  return items.flatMap(({ text, detail }) => [
-    ...dashedChunks(desk, text, { ...box, style: STYLES.body, space: 4, keepWithNext: detail !== undefined }),
-    ...(detail === undefined ? [] : textChunks(desk, detail, { ...box, style: STYLES.small, space: 0 })),
-  ]);
+  const x = desk.frame.textLeft + DASH_INDENT;
+  const width = desk.frame.textWidth - DASH_INDENT;
+  const textWidth = width * BESIDE_FRAC;
+  const fits = (text: string, style: TextStyle, room: number) =>
+    desk.typeface.widthOf(desk.typeface.printable(text), style) <= room;
+  return items.flatMap(({ text, detail }) => {
+    const place = { x, width, style: STYLES.body, space: 4 };
+    if (detail === undefined) return dashedChunks(desk, text, place);
+    if (fits(text, STYLES.body, textWidth - 8) && fits(detail, DETAIL, width - textWidth)) {
+      const beside = { text: detail, x: x + textWidth, width: width - textWidth, style: DETAIL };
+      return [dashed(rowChunk(desk, [{ text, ...place }, beside], { space: 4 }), place)];
+    }
+    return [
+      ...dashedChunks(desk, text, { ...place, keepWithNext: true }),
+      ...textChunks(desk, detail, { x, width, style: STYLES.small, space: 0 }),
+    ];
+  });
 }
 
+const BESIDE_FRAC = 0.5;
+const DETAIL = { ...STYLES.small, leading: STYLES.body.leading };
 export const DASH_INDENT = 10;
 
 /** A text with a short dash before its first line. */
 export function dashedChunks(desk: Desk, text: string, place: TextPlace): Chunk[] {
-  return textChunks(desk, text, place).map((chunk, at) => {
-    if (at > 0) return chunk;
-    return {
-      ...chunk,
-      paint(page, top) {
-        const y = top + place.style.leading / 2;
-        page.rule({ x: place.x - DASH_INDENT, y, width: 5, thickness: 0.8, ink: 'muted' });
-        chunk.paint(page, top);
-      },
-    };
-  });
+  return textChunks(desk, text, place).map((chunk, at) => (at === 0 ? dashed(chunk, place) : chunk));
+}
+
+function dashed(chunk: Chunk, { x, style }: Pick<TextPlace, 'x' | 'style'>): Chunk {
+  return {
+    ...chunk,
+    paint(page, top) {
+      page.rule({ x: x - DASH_INDENT, y: top + style.leading / 2, width: 5, thickness: 0.8, ink: 'muted' });
+      chunk.paint(page, top);
+    },
+  };
 }
