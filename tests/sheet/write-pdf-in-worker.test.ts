@@ -64,7 +64,7 @@ it('ends the worker and throws the reason when cancelled half way, or before it 
 it('throws what the worker says when a font cannot be read', async () => {
   const fonts = { ...FONTS, 500: new ArrayBuffer(64) };
   const worker = new NearWorker();
-  await expect(writePdfInWorker(worker, { ...input, fonts })).rejects.toThrow();
+  await expect(writePdfInWorker(worker, { ...input, fonts })).rejects.toThrow('weight 500 must be a TrueType file');
   expect(worker.ended).toBe(true);
 });
 

@@ -30,7 +30,7 @@ interface FontMetadata {
 /**
  * Embeds the three weights. Identity-H: without it jsPDF writes one byte a character and loses Ω ≤ ł.
  *
- * Throws  Error if a file is no TrueType font that jsPDF can read.
+ * Throws  Error if a file is no TrueType font.
  */
 export function embedTypeface(doc: jsPDF, fonts: FontFiles): Typeface {
   const metadata = { 400: embed(doc, fonts, 400), 500: embed(doc, fonts, 500), 600: embed(doc, fonts, 600) };
@@ -72,6 +72,10 @@ const SPACES = /[\u0000-\u001f\u007f-\u009f\u2000-\u2008\u200a\u205f\u3000\u2028
 
 function embed(doc: jsPDF, fonts: FontFiles, weight: Weight): FontMetadata {
   const name = FONT_NAME[weight];
+  // TrueType begins with version 1.0 (ISO/IEC 14496-22, table directory). jsPDF only logs what it cannot read.
+  if (fonts[weight].byteLength < 12 || new DataView(fonts[weight]).getUint32(0) !== 0x00010000) {
+    throw new Error(`embedTypeface: the font of weight ${weight} must be a TrueType file`);
+  }
   doc.addFileToVFS(`${name}.ttf`, binaryString(fonts[weight]));
   doc.addFont(`${name}.ttf`, name, 'normal', undefined, 'Identity-H');
   doc.setFont(name, 'normal');
