@@ -22,6 +22,8 @@ export const CONTENT_SECURITY_POLICY = [
 
 export default defineConfig({
   base: './',
+  // The root tsconfig is the pure layers' own and knows no JSX.
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   define: { __APP_VERSION__: JSON.stringify(manifest.version) },
   resolve: {
     // jsPDF offers HTML and SVG rendering through these; we use neither, and they would be precached.

@@ -1,12 +1,14 @@
-import { useEffect } from 'preact/hooks';
 import { packWords } from '../text/bench.ts';
-import { words } from '../text/words.ts';
-import { Screen } from '../ui/screen.tsx';
-import { PackPlace } from './pack-place.tsx';
+import { lazily } from './parts/lazily.tsx';
+import { Lost } from './parts/lost.tsx';
 import { route } from './route.ts';
 import { BenchScreen } from './screens/bench-screen.tsx';
-import { KeepScreen } from './screens/keep-screen.tsx';
-import { opened, openPack } from './state/open-pack.ts';
+
+/** Only the Bench is in the first load; the rest follows at once, so that the next tap finds it there. */
+const loadPack = () => import('./open-pack-screen.tsx').then(({ OpenPackScreen }) => OpenPackScreen);
+const loadKeep = () => import('./screens/keep-screen.tsx').then(({ KeepScreen }) => KeepScreen);
+const OpenPackScreen = lazily(loadPack);
+const KeepScreen = lazily(loadKeep);
 
 /** Which screen stands in for the address. */
 export function App() {
@@ -14,28 +16,12 @@ export function App() {
   if (here.screen === 'bench') return <BenchScreen />;
   if (here.screen === 'keep') return <KeepScreen />;
   if (here.screen === 'lost') return <Lost title={packWords.lost} hint={packWords.lostHint} />;
-  return <OpenPack packId={here.packId} />;
+  return <OpenPackScreen packId={here.packId} />;
 }
 
-function OpenPack({ packId }: { packId: string }) {
-  useEffect(() => {
-    void openPack(packId);
-  }, [packId]);
-  const now = opened.value;
-  if (now.state === 'absent') return <Lost title={packWords.lost} hint={packWords.lostHint} />;
-  if (now.state === 'noDefinition') return <Lost title={packWords.lost} hint={packWords.noDefinition} />;
-  const here = route.value;
-  if (now.state === 'opening' || here.screen !== 'pack' || now.session.packId !== packId) return <div class="screen" />;
-  return <PackPlace session={now.session} place={here.place} id={here.id} />;
-}
-
-function Lost({ title, hint }: { title: string; hint: string }) {
-  return (
-    <Screen title={title} back={{ href: '#/', label: words.bench }}>
-      <p>{hint}</p>
-      <a class="button primary" href="#/">
-        {packWords.toBench}
-      </a>
-    </Screen>
-  );
+/** Fetches the other screens after the first one stands. */
+export function loadAhead(): void {
+  void Promise.all([loadPack(), loadKeep()]).catch((error: unknown) => {
+    console.warn('screens: not fetched ahead, they will be when needed', error);
+  });
 }

@@ -1,13 +1,13 @@
 import { render } from 'preact';
 import { openStore } from '../storage/open-store.ts';
 import { startWords } from '../text/start.ts';
-import { App } from './app.tsx';
+import { App, loadAhead } from './app.tsx';
 import { findDroppedPhoto } from './photos/awaiting.ts';
 import { goTo, watchRoute } from './route.ts';
 import { refreshBench } from './state/bench.ts';
 import { watchKeeping } from './state/keeping.ts';
 import { watchVersions } from './state/newer-version.ts';
-import { followOtherTab } from './state/open-pack.ts';
+import { otherTabWrote } from './state/other-tab.ts';
 import { showSettings } from './state/settings.ts';
 import { setStore } from './state/store.ts';
 import { vanished } from './state/vanished.ts';
@@ -27,12 +27,13 @@ export async function start(): Promise<void> {
   vanished.value = result.vanished;
   result.store.onOtherTab((packId) => {
     void refreshBench();
-    void followOtherTab(packId);
+    otherTabWrote.value = { packId };
   });
   watchRoute();
   const [dropped] = await Promise.all([findDroppedPhoto(), refreshBench(), watchKeeping()]);
   if (dropped) goTo(dropped.href, { replace: true });
   render(<App />, root);
+  loadAhead();
   void watchVersions();
 }
 

@@ -1,7 +1,6 @@
 /** The Sheet's screen: what can be done with it. */
 export const sheetScreenWords = {
   title: 'Sheet',
-  opening: 'Opening the sheet …',
   pdf: (paper: string) => `Write the PDF, ${paper}`,
   papers: { a4: 'A4', letter: 'Letter' },
   making: (page: number, pages: number) => (pages > 0 ? `Writing the PDF: ${page} of ${pages} …` : 'Writing the PDF …'),

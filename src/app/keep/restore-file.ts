@@ -8,6 +8,7 @@ import { type RestoreReport, restoreBundle } from '../../storage/bundle/restore-
 import { bundleRefusals, nothingChanged } from '../../text/bundle.ts';
 import { words } from '../../text/words.ts';
 import { bareCard, cardFromEntries } from '../card-of.ts';
+import { parsedOrNull } from '../state/definitions.ts';
 import { store } from '../state/store.ts';
 
 export type Restored =
@@ -24,7 +25,7 @@ export async function restoreFile(file: File): Promise<Restored> {
 export async function mergeBundle(bundle: VerifiedPart, bringBackDeleted: boolean): Promise<Restored> {
   const definitions = new Map<string, Checklist>();
   for (const { sha256, text } of bundle.definitions) {
-    const checked = checkDefinition(JSON.parse(text));
+    const checked = checkDefinition(parsedOrNull(text));
     if (checked.ok) definitions.set(sha256, checked.definition);
   }
   const labels = new Map<string, string>();

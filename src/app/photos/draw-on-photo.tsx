@@ -41,7 +41,10 @@ export function DrawOnPhoto({ session, photo, itemId, onDone }: DrawOnPhotoProps
   }
 
   function put({ id, made, photoId, kind, points, text, itemId: shows }: EditedCallout) {
+    const stored = photo.callouts.find((callout) => callout.id === id);
+    const { id: _id, number: _number, text: _text, itemId: _itemId, ...rest } = stored ?? { id, number: null };
     const v = {
+      ...rest,
       photoId,
       kind,
       points,

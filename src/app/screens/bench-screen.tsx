@@ -4,7 +4,6 @@ import { benchWords as say } from '../../text/bench.ts';
 import { words } from '../../text/words.ts';
 import { BenchCard } from '../../ui/bench-card.tsx';
 import { Screen } from '../../ui/screen.tsx';
-import { newPack } from '../new-pack.ts';
 import { BenchNotices } from '../parts/bench-notices.tsx';
 import { usePhotoUrl } from '../photos/use-photo-url.ts';
 import { goTo, hrefTo } from '../route.ts';
@@ -23,6 +22,7 @@ export function BenchScreen() {
   const shown = here.filter((card) => matches(card, sought));
 
   async function begin() {
+    const { newPack } = await import('../new-pack.ts');
     const packId = await newPack();
     if (packId === null) setWrong(say.notBegun);
     else goTo(hrefTo(packId, 'nameplate'));

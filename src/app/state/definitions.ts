@@ -32,10 +32,20 @@ async function remember(text: string): Promise<LoadedDefinition> {
   if (known) return known;
   // The whole check stays out of the first load; a definition is checked once per start, before it is used.
   const { checkDefinition } = await import('../../schema/check-definition.ts');
-  const checked = checkDefinition(JSON.parse(text));
+  const checked = checkDefinition(parsedOrNull(text));
   if (!checked.ok)
     throw new Error(`checklist refused: ${checked.problems.map((p) => `${p.place}: ${p.reason}`).join('; ')}`);
   const entry = { definition: checked.definition, text, sha256 };
   loaded.set(sha256, entry);
   return entry;
+}
+
+/** Text that is no JSON becomes null, which the check refuses with its own words. */
+export function parsedOrNull(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    console.warn('checklist: not JSON', error);
+    return null;
+  }
 }

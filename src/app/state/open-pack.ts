@@ -1,6 +1,7 @@
-import { signal } from '@preact/signals';
+import { effect, signal } from '@preact/signals';
 import { foldRecord } from '../../record/fold-record.ts';
 import { definitionByHash } from './definitions.ts';
+import { otherTabWrote } from './other-tab.ts';
 import { PackSession } from './pack-session.ts';
 import { store } from './store.ts';
 
@@ -40,7 +41,9 @@ export function forgetOpenPack(packId: string): void {
   opened.value = { state: 'opening' };
 }
 
-/** Another tab wrote to this pack. */
-export async function followOtherTab(packId: string): Promise<void> {
-  if (opened.value.state === 'open' && openId === packId) await opened.value.session.reload();
-}
+// Another tab wrote: the open pack is read again.
+effect(() => {
+  const wrote = otherTabWrote.value;
+  const now = opened.peek();
+  if (wrote && now.state === 'open' && now.session.packId === wrote.packId) void now.session.reload();
+});

@@ -1,0 +1,19 @@
+import { useEffect } from 'preact/hooks';
+import { packWords } from '../text/bench.ts';
+import { PackPlace } from './pack-place.tsx';
+import { Lost } from './parts/lost.tsx';
+import { route } from './route.ts';
+import { opened, openPack } from './state/open-pack.ts';
+
+/** Opens the pack of the address, then shows its place; says so when it is not here. */
+export function OpenPackScreen({ packId }: { packId: string }) {
+  useEffect(() => {
+    void openPack(packId);
+  }, [packId]);
+  const now = opened.value;
+  if (now.state === 'absent') return <Lost title={packWords.lost} hint={packWords.lostHint} />;
+  if (now.state === 'noDefinition') return <Lost title={packWords.lost} hint={packWords.noDefinition} />;
+  const here = route.value;
+  if (now.state === 'opening' || here.screen !== 'pack' || now.session.packId !== packId) return <div class="screen" />;
+  return <PackPlace session={now.session} place={here.place} id={here.id} />;
+}
