@@ -57,7 +57,7 @@ export const nameplateWords = {
   yes: 'Yes',
   no: 'No',
   currencyWrong: 'Three capital letters, e.g. EUR.',
-  photo: 'Photograph the label',
+  photo: 'Photo of the label',
   checks: 'Worth a second look',
   noBlock: 'Nothing here stops you.',
   goOn: 'Go on: Arrival',

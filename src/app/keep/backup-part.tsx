@@ -20,7 +20,9 @@ export function BackupPart() {
   const [unsaved, setUnsaved] = useState<number | null>(null);
   const abort = useRef<AbortController | null>(null);
   const parts = useRef<AsyncGenerator<SavedPart, void> | null>(null);
-  const hasOwn = cards.value.some(({ demo }) => !demo);
+  const own = cards.value.filter(({ demo }) => !demo);
+  const hasOwn = own.length > 0;
+  const hasPhotos = own.some(({ photoCount }) => photoCount > 0);
   useEffect(() => {
     void store().photosInNoBackup().then(setUnsaved);
     return () => abort.current?.abort();
@@ -63,7 +65,7 @@ export function BackupPart() {
     <section class="stack">
       <h2>{say.backup}</h2>
       <p class="muted small">{hasOwn ? say.backupLead : say.nothingToSave}</p>
-      {hasOwn && unsaved !== null && (
+      {hasPhotos && unsaved !== null && (
         <p class={unsaved > 0 ? 'notice' : 'small'}>{unsaved > 0 ? say.noBackup(unsaved) : say.allBackedUp}</p>
       )}
       {progress.now === 'working' ? (

@@ -31,7 +31,9 @@ export function PackScreen({ session }: { session: PackSession }) {
   const record = session.record.value;
   const grading = session.grading.value;
   const stations = stationsOf(session);
-  const next = stations.find(({ done, closed }) => !done && !closed) ?? stations.find(({ place }) => place === 'sheet');
+  const next =
+    stations.find(({ done, closed, place }) => !done && !closed && place !== 'photos') ??
+    stations.find(({ place }) => place === 'sheet');
   const verdict = verdictWords(grading.verdict);
   const begun = grading.settledCount > 0;
 
@@ -145,7 +147,13 @@ function stationsOf(session: PackSession): Station[] {
       closed: stopped || (!gate.open && !opened),
       done: opened && grading.settled,
     },
-    { place: 'photos', title: say.photos, side: say.photoCount(record.photos.length), closed: false, done: true },
+    {
+      place: 'photos',
+      title: say.photos,
+      side: say.photoCount(record.photos.length),
+      closed: false,
+      done: record.photos.length > 0,
+    },
     { place: 'sheet', title: say.sheet, side: '', closed: false, done: false },
     {
       place: 'afterwards',
