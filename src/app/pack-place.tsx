@@ -113,7 +113,7 @@ function UnderTheLid({
       title={lidOffWords.title}
       back={{
         href: hrefTo(record.packId),
-        label: words.packLabel(record.nameplate.name ?? '', record.nameplate.sample ?? ''),
+        label: words.packName(record.nameplate.name),
       }}
       middle={<SmokeHelp record={record} />}
       dock={
@@ -134,7 +134,7 @@ function Stopped({ session }: { session: PackSession }) {
       title={stopWords.title}
       back={{
         href: hrefTo(record.packId),
-        label: words.packLabel(record.nameplate.name ?? '', record.nameplate.sample ?? ''),
+        label: words.packName(record.nameplate.name),
       }}
       middle={<SmokeHelp record={record} />}
     >

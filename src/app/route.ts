@@ -33,7 +33,17 @@ export function parseRoute(hash: string): Route {
   if (first === 'keep') return { screen: 'keep' };
   const known = PLACES.find((name) => name === place);
   if (!/^[0-9a-f]{32}$/.test(first) || known === undefined) return { screen: 'lost' };
-  return { screen: 'pack', packId: first, place: known, id: rest.map(decodeURIComponent).join('/') };
+  const id = decoded(rest.join('/'));
+  return id === null ? { screen: 'lost' } : { screen: 'pack', packId: first, place: known, id };
+}
+
+/** Null where an address was cut off in the middle of a character. */
+function decoded(text: string): string | null {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return null;
+  }
 }
 
 export function hrefTo(packId: string, place: Place = 'pack', id = ''): string {
@@ -53,7 +63,6 @@ export function watchRoute(): void {
 }
 
 function readRoute(): void {
-  const before = location.hash;
-  route.value = parseRoute(before);
+  route.value = parseRoute(location.hash);
   scrollTo(0, 0);
 }

@@ -16,6 +16,7 @@ export const words = {
   inventedDemo: 'invented demo',
   sample: (sample: string) => `sample ${sample}`,
   unnamed: 'Pack without a name',
+  packName: (name: string | undefined) => (name === undefined || name === '' ? 'Pack' : name),
   packLabel: (name: string, sample: string) =>
     [name === '' ? 'Pack without a name' : name, sample === '' ? '' : `sample ${sample}`].filter(Boolean).join(' · '),
   countOf: (done: number, all: number) => (all > 0 && done === all ? 'done' : `${done} of ${all}`),

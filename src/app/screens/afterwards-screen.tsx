@@ -34,7 +34,7 @@ export function AfterwardsScreen({ session }: { session: PackSession }) {
       title={say.title}
       back={{
         href: hrefTo(record.packId),
-        label: words.packLabel(record.nameplate.name ?? '', record.nameplate.sample ?? ''),
+        label: words.packName(record.nameplate.name),
       }}
       dockClass="two-rows"
       dock={

@@ -37,7 +37,7 @@ export function ArrivalScreen({ session }: { session: PackSession }) {
       title={arrivalWords.title}
       back={{
         href: hrefTo(record.packId),
-        label: words.packLabel(record.nameplate.name ?? '', record.nameplate.sample ?? ''),
+        label: words.packName(record.nameplate.name),
       }}
       middle={<SmokeHelp record={record} />}
       end={<span class="saved">{words.countOf(arrival.filter(({ open }) => !open).length, arrival.length)}</span>}

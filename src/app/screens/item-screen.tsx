@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { ItemResult } from '../../grading/grading.ts';
 import type { Answer } from '../../schema/answer.ts';
 import type { Item } from '../../schema/checklist.ts';
 import { EVIDENCE, type Evidence, GRADES, type Grade } from '../../schema/grade.ts';
@@ -28,6 +29,7 @@ type Over = 'none' | 'notSeen' | 'doesNotApply' | 'why' | 'note' | 'photo' | 'st
 /** One item: its question, its sentences as big choices, and what goes with the answer. */
 export function ItemScreen({ session, item }: { session: PackSession; item: Item }) {
   const [over, setOver] = useState<Over>('none');
+  const [planned, setPlanned] = useState<Evidence>('seen');
   const record = session.record.value;
   const grading = session.grading.value;
   const { definition } = session.definition;
@@ -40,11 +42,12 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
   const note = answer?.note ?? '';
   const photoWanted = photos.length === 0 && wantsPhoto(item, chosen);
 
+  const evidence = answer?.kind === 'grade' ? answer.evidence : planned;
+
   async function give(next: Answer, label: string) {
     await session.put({ puts: [{ subject: 'answer', part: item.id, v: next }], undoLabel: `${item.title}: ${label}` });
   }
   async function choose(grade: Grade) {
-    const evidence = answer?.kind === 'grade' ? answer.evidence : 'seen';
     await give({ kind: 'grade', grade, evidence, ...(note !== '' && { note }) }, GRADE_WORDS[grade]);
     if (item.stop && grade === 'failed') setOver('stop');
   }
@@ -78,7 +81,12 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
       dock={
         <>
           <SavedLine session={session} />
-          <button type="button" class={photoWanted ? 'button primary' : 'button'} onClick={() => setOver('photo')}>
+          <button
+            type="button"
+            class={photoWanted ? 'button primary' : 'button'}
+            {...(photoWanted && { 'aria-description': itemWords.photoWanted })}
+            onClick={() => setOver('photo')}
+          >
             {itemWords.photo}
           </button>
           <button type="button" class="button" onClick={() => setOver('note')}>
@@ -89,13 +97,12 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
           </button>
         </>
       }
-      dockClass="two-rows"
+      dockClass="two-rows even"
     >
       <p class="muted">{item.look}</p>
       {item.lastChance && !answer && <p class="small">{itemWords.lostIfLeft(item.lastChance.lost)}</p>}
       {result?.because === 'factExcludes' && <p class="notice calm">{itemWords.excluded}</p>}
       {photos.length > 0 && <Thumbs packId={record.packId} photos={photos} title={item.title} />}
-      {photoWanted && chosen !== null && <p class="notice calm">{itemWords.photoWanted}</p>}
 
       <div class="push answers" role="radiogroup" aria-label={item.ask}>
         {GRADES.flatMap((grade) => {
@@ -136,15 +143,16 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
           {itemWords.whyItMatters}
         </button>
       </div>
-      {(answer?.kind === 'notSeen' || answer?.kind === 'doesNotApply') && <p class="small">{answer.reason}</p>}
-      {answer?.kind === 'grade' && (
-        <EvidenceChoice
-          evidence={answer.evidence}
-          onChoose={(evidence) => void give({ ...answer, evidence }, itemWords.evidence[evidence])}
-        />
-      )}
-      {result?.loweredByTold && <p class="small">{itemWords.toldSafety}</p>}
-      {answer?.kind === 'grade' && answer.unlooked && <p class="small">{itemWords.unlooked}</p>}
+      <EvidenceChoice
+        evidence={evidence}
+        onChoose={(next) => {
+          setPlanned(next);
+          if (answer?.kind === 'grade') void give({ ...answer, evidence: next }, itemWords.evidence[next]);
+        }}
+      />
+      <p class="small slot" role="status">
+        {said(answer, result)}
+      </p>
 
       {over === 'notSeen' && (
         <ReasonDialog
@@ -201,6 +209,13 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
       )}
     </Screen>
   );
+}
+
+/** One line below the answers, always there so that nothing moves: why it is not graded, or what became of the grade. */
+function said(answer: Answer | undefined, result: ItemResult | undefined): string {
+  if (answer?.kind === 'notSeen' || answer?.kind === 'doesNotApply') return answer.reason;
+  if (result?.loweredByTold) return itemWords.toldSafety;
+  return answer?.kind === 'grade' && answer.unlooked ? itemWords.unlooked : '';
 }
 
 function EvidenceChoice({ evidence, onChoose }: { evidence: Evidence; onChoose: (evidence: Evidence) => void }) {

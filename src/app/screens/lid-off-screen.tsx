@@ -5,6 +5,7 @@ import { formatFixed } from '../../text/format-number.ts';
 import { lidOffWords as say, stateWords } from '../../text/item.ts';
 import { words } from '../../text/words.ts';
 import { CutawayMap } from '../../ui/cutaway-map.tsx';
+import { Lid } from '../../ui/lid.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { askNext } from '../ask-next.ts';
 import { SavedLine } from '../parts/saved-line.tsx';
@@ -36,7 +37,7 @@ export function LidOffScreen({ session, state }: { session: PackSession; state: 
       quiet={stateWords[state]}
       back={{
         href: hrefTo(record.packId),
-        label: words.packLabel(record.nameplate.name ?? '', record.nameplate.sample ?? ''),
+        label: words.packName(record.nameplate.name),
       }}
       middle={<SmokeHelp record={record} />}
       dockClass="two-rows"
@@ -80,7 +81,9 @@ export function LidOffScreen({ session, state }: { session: PackSession; state: 
           <br />
           <span class="small muted">
             {[
-              next.narrowsByPoints === null ? '' : say.settlesUpTo(formatFixed(next.narrowsByPoints, 1)),
+              next.narrowsByPoints === null
+                ? ''
+                : say.settlesUpTo(formatFixed(next.narrowsByPoints, next.narrowsByPoints < 1 ? 1 : 0)),
               next.question.kind === 'item' && next.question.item.safety ? words.safety : '',
             ]
               .filter(Boolean)
@@ -100,7 +103,7 @@ export function LidOffScreen({ session, state }: { session: PackSession; state: 
       {safety.length > 0 && (
         <details>
           <summary class="line plain">
-            <span class="fact-mark">{safety.length}</span>
+            <Lid outcome="notSeen" widthPx={22} />
             <span>{say.openSafety(safety.length)}</span>
           </summary>
           <ul class="lines">

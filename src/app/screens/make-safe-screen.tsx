@@ -66,7 +66,7 @@ export function MakeSafeScreen({ session }: { session: PackSession }) {
 
   const back = {
     href: hrefTo(record.packId),
-    label: words.packLabel(record.nameplate.name ?? '', record.nameplate.sample ?? ''),
+    label: words.packName(record.nameplate.name),
   };
   if (gate.open && gate.last && gate.goodUntilMs !== null && !again) {
     return (

@@ -28,7 +28,7 @@ export function NameplateScreen({ session }: { session: PackSession }) {
   return (
     <Screen
       title={say.title}
-      back={{ href: hrefTo(record.packId), label: words.packLabel(nameplate.name ?? '', nameplate.sample ?? '') }}
+      back={{ href: hrefTo(record.packId), label: words.packName(nameplate.name) }}
       dockClass="two-rows"
       dock={
         <>

@@ -23,7 +23,7 @@ export function PhotosScreen({ session }: { session: PackSession }) {
       title={say.photosOf}
       back={{
         href: hrefTo(record.packId),
-        label: words.packLabel(record.nameplate.name ?? '', record.nameplate.sample ?? ''),
+        label: words.packName(record.nameplate.name),
       }}
       dock={
         <button type="button" class="button primary" onClick={() => setTray(true)}>

@@ -17,7 +17,7 @@ import { PdfActions } from './pdf-actions.tsx';
 /** The sheet of the open pack on screen, with the ways to take it away under the thumb. */
 export function SheetPage({ session }: { session: PackSession }) {
   const record = session.record.value;
-  const { name = '', sample = '' } = record.nameplate;
+  const { name } = record.nameplate;
   const sheet = makeSheet({
     definition: session.definition.definition,
     definitionSha256: session.definition.sha256,
@@ -31,7 +31,7 @@ export function SheetPage({ session }: { session: PackSession }) {
   return (
     <Screen
       title={say.title}
-      back={{ href: hrefTo(session.packId), label: words.packLabel(name, sample) }}
+      back={{ href: hrefTo(session.packId), label: words.packName(name) }}
       end={record.demo && <span class="mark">{words.inventedDemo}</span>}
       dockClass="two-rows"
       dock={<PdfActions sheet={sheet} packId={session.packId} />}

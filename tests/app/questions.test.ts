@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest';
+import { askNext } from '../../src/app/ask-next.ts';
+import { cardOf } from '../../src/app/card-of.ts';
+import { type Question, questionId, questionsOf } from '../../src/app/questions.ts';
+import { stopFindings } from '../../src/app/stop-findings.ts';
+import { gradeRecord } from '../../src/grading/grade-record.ts';
+import { foldRecord } from '../../src/record/fold-record.ts';
+import type { Entry } from '../../src/schema/entry.ts';
+import { builtIn } from '../checklists/built-in.ts';
+
+const PACK = '0123456789abcdef0123456789abcdef';
+const DEVICE = '1'.repeat(32);
+
+function askingWith(puts: [subject: string, part: string, v: unknown][]) {
+  const entries = [['pack', 'made', {}] as const, ...puts].map(
+    ([subject, part, v], index): Entry => ({
+      key: [PACK, subject, part],
+      v,
+      at: `000001790000000.${String(index).padStart(6, '0')}.${DEVICE}`,
+      by: DEVICE,
+    }),
+  );
+  const record = foldRecord(PACK, entries);
+  return { definition: builtIn, record, grading: gradeRecord(builtIn, record) };
+}
+const grade = (value: string) => ({ kind: 'grade', grade: value, evidence: 'seen' });
+const ids = (questions: Question[]) => questions.map(questionId);
+
+describe('what is asked in a state', () => {
+  it('at Arrival begins with the facts, then the items of that state alone', () => {
+    const questions = questionsOf(askingWith([]), 'arrival');
+    const facts = builtIn.facts.filter(({ state }) => state === 'arrival').map(({ id }) => id);
+    const items = builtIn.items.filter(({ state }) => state === 'arrival').map(({ id }) => id);
+    expect(ids(questions)).toEqual([...facts, ...items]);
+    expect(questions.every(({ open }) => open)).toBe(true);
+  });
+
+  it('leaves out the lining of a metal wall once the case is said to be of plastic', () => {
+    const before = ids(questionsOf(askingWith([]), 'untouched', 'enclosure'));
+    const after = ids(questionsOf(askingWith([['fact', 'metal-case', { choice: 'no' }]]), 'untouched', 'enclosure'));
+    expect(before).toContain('metal-wall-lining');
+    expect(after).toEqual(before.filter((id) => id !== 'metal-wall-lining'));
+  });
+
+  it('on the short route asks 5 stop items and no item of the whole route only', () => {
+    const asking = askingWith([['pack', 'route', 'short']]);
+    const asked = new Set(
+      (['arrival', 'loaded', 'untouched', 'liveOpen', 'apart'] as const).flatMap((state) =>
+        ids(questionsOf(asking, state)),
+      ),
+    );
+    const wholeOnly = builtIn.items.filter(({ route, id }) => route === 'whole' && asked.has(id));
+    expect(wholeOnly).toEqual([]);
+    expect(builtIn.items.filter(({ stop, id }) => stop && asked.has(id))).toHaveLength(5);
+  });
+
+  it('counts an item with a note alone as open, one not seen as answered', () => {
+    const asking = askingWith([
+      ['answer', 'cell-vents', { kind: 'open', note: 'look again' }],
+      ['answer', 'vent-disc', { kind: 'notSeen', reason: 'No time left' }],
+    ]);
+    const open = (id: string) => questionsOf(asking, 'untouched', 'vents').find((one) => questionId(one) === id)?.open;
+    expect([open('cell-vents'), open('vent-disc')]).toEqual([true, false]);
+  });
+});
+
+describe('look here next', () => {
+  it('stays within the present state', () => {
+    for (const state of ['untouched', 'liveOpen', 'apart'] as const) {
+      const next = askNext(askingWith([]), state);
+      const question = next?.question;
+      expect(question?.kind === 'item' ? question.item.state : question?.fact.state).toBe(state);
+    }
+  });
+
+  it('is null when every question of the state is answered', () => {
+    const live = builtIn.items.filter(({ state }) => state === 'liveOpen');
+    const asking = askingWith([
+      ['fact', 'cell-joint', { choice: 'bolted' }],
+      ['fact', 'data-port', { choice: 'yes' }],
+      ...live.map(({ id }): [string, string, unknown] => ['answer', id, grade('sound')]),
+    ]);
+    expect(askNext(asking, 'liveOpen')).toBeNull();
+  });
+});
+
+describe('stop findings and the card', () => {
+  it('are 1 when a case is split: the score is withheld and the card says stop at both ends', () => {
+    const asking = askingWith([['answer', 'case-damage', grade('failed')]]);
+    expect(stopFindings(builtIn, asking.grading).map(({ id }) => id)).toEqual(['case-damage']);
+    const card = cardOf(asking.record, asking.grading);
+    expect(card.score).toBeNull();
+    expect(card.verdict).toEqual({ low: 'stop', high: 'stop' });
+    expect(card.worst).toBe('failed');
+    expect(card.stage).toBe('arrival');
+  });
+
+  it('are 0 when the same item is only weak', () => {
+    const asking = askingWith([['answer', 'case-damage', grade('weak')]]);
+    expect(stopFindings(builtIn, asking.grading)).toEqual([]);
+  });
+});
