@@ -2,6 +2,7 @@ import { useEffect } from 'preact/hooks';
 import { packWords } from '../text/bench.ts';
 import { PackPlace } from './pack-place.tsx';
 import { Lost } from './parts/lost.tsx';
+import { DroppedPhotoDialog } from './photos/dropped-photo-dialog.tsx';
 import { route } from './route.ts';
 import { opened, openPack } from './state/open-pack.ts';
 
@@ -15,5 +16,10 @@ export function OpenPackScreen({ packId }: { packId: string }) {
   if (now.state === 'noDefinition') return <Lost title={packWords.lost} hint={packWords.noDefinition} />;
   const here = route.value;
   if (now.state === 'opening' || here.screen !== 'pack' || now.session.packId !== packId) return <div class="screen" />;
-  return <PackPlace session={now.session} place={here.place} id={here.id} />;
+  return (
+    <>
+      <PackPlace session={now.session} place={here.place} id={here.id} />
+      <DroppedPhotoDialog session={now.session} />
+    </>
+  );
 }

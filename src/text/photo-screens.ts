@@ -9,6 +9,11 @@ export const photoWords = {
   stop: 'Stop',
   photosOf: 'Photos',
   none: 'No photo yet.',
+  originals: 'Camera originals of this pack',
+  originalsNo: 'Not kept',
+  originalsYes: 'Kept as well',
+  originalsHint:
+    'Photos are kept 2048 px wide, fine detail 4096 px. Originals (JPEG only) take several times the space; place, camera and all other hidden facts are cut out of them.',
   about: 'About this photo',
   zone: 'Where it belongs',
   outside: { arrival: 'Arrival', nameplate: 'Nameplate', 'make-safe': 'Make safe', afterwards: 'Afterwards' } as Record<
@@ -33,9 +38,10 @@ export const photoWords = {
   edit: 'Draw on it',
   lost: 'There is no such photo in this pack.',
   notHere: 'The picture itself is not on this phone.',
+  droppedTitle: 'The photo did not arrive',
   dropped: (what: string) =>
-    `The phone closed Underlid while the camera was open for “${what}”. The photo did not arrive: take it again.`,
-  droppedElsewhere: 'Take it again',
+    `The phone closed Underlid while the camera was open for “${what}”. Nothing else was lost.`,
+  takeAgain: 'Take it again',
   dismiss: 'Not needed',
   alt: (title: string) => `Photo: ${title}`,
 };

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 
 interface ScreenProps {
   title: ComponentChildren;
@@ -9,6 +10,8 @@ interface ScreenProps {
   middle?: ComponentChildren;
   /** End of the head: saved mark, position. */
   end?: ComponentChildren;
+  /** A thin row below the head that stays in view. */
+  under?: ComponentChildren;
   /** Actions under the thumb. */
   dock?: ComponentChildren;
   children: ComponentChildren;
@@ -18,7 +21,14 @@ interface ScreenProps {
 }
 
 /** The frame of every screen. */
-export function Screen({ title, quiet, back, middle, end, dock, children, titleClass, dockClass }: ScreenProps) {
+export function Screen(props: ScreenProps) {
+  const { title, quiet, back, middle, end, under, dock, children, titleClass, dockClass } = props;
+  const heading = useRef<HTMLHeadingElement>(null);
+  // A new screen is announced by its heading, as a page of its own would be.
+  useEffect(() => {
+    heading.current?.focus({ preventScroll: true });
+    document.title = `${heading.current?.textContent ?? ''} · Underlid`;
+  }, []);
   return (
     <div class="screen">
       <header class="head">
@@ -33,9 +43,10 @@ export function Screen({ title, quiet, back, middle, end, dock, children, titleC
           <div>{middle}</div>
           <div class="head-end">{end}</div>
         </div>
+        {under}
       </header>
       <main class="body">
-        <h1 class={titleClass} tabIndex={-1}>
+        <h1 ref={heading} class={titleClass} tabIndex={-1}>
           {title}
           {quiet && <span class="quiet"> {quiet}</span>}
         </h1>

@@ -1,8 +1,6 @@
 import { benchWords as say } from '../../text/bench.ts';
 import { formatMoment } from '../../text/format-day.ts';
-import { photoWords } from '../../text/photo-screens.ts';
 import { utcOffsetMinutes } from '../clock.ts';
-import { droppedPhoto, photoArrived } from '../photos/awaiting.ts';
 import { askPersistence, installNow, installPrompt, keeping } from '../state/keeping.ts';
 import { loadNewer, newerReady, offlineReady } from '../state/newer-version.ts';
 import { vanished } from '../state/vanished.ts';
@@ -10,7 +8,6 @@ import { vanished } from '../state/vanished.ts';
 /** What must be said before any pack: records gone, a photo that never came, a newer version, how to keep records. */
 export function BenchNotices({ empty }: { empty: boolean }) {
   const gone = vanished.value;
-  const dropped = droppedPhoto.value;
   const sinceMs = gone ? Date.parse(gone.since) : 0;
   return (
     <>
@@ -19,19 +16,6 @@ export function BenchNotices({ empty }: { empty: boolean }) {
           {say.vanished(gone.packCount, formatMoment(sinceMs, utcOffsetMinutes(sinceMs)))}{' '}
           <a href="#/keep">{say.keep}</a>
         </p>
-      )}
-      {dropped && (
-        <div class="notice stack" role="alert">
-          <p>{photoWords.dropped(dropped.what)}</p>
-          <div class="row">
-            <button type="button" class="button" onClick={() => void photoArrived()}>
-              {photoWords.dismiss}
-            </button>
-            <a class="button primary" href={dropped.href}>
-              {photoWords.droppedElsewhere}
-            </a>
-          </div>
-        </div>
       )}
       {newerReady.value && (
         <div class="notice calm stack">

@@ -4,6 +4,7 @@ import { lidOffWords, beforeWords as say, stateWords } from '../../text/item.ts'
 import { Lid } from '../../ui/lid.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { nowMs } from '../clock.ts';
+import { SafetyLine } from '../parts/safety-line.tsx';
 import { SmokeHelp } from '../parts/smoke-help.tsx';
 import { photoItemIds } from '../photo-item-ids.ts';
 import { goTo, hrefTo } from '../route.ts';
@@ -32,6 +33,7 @@ export function BeforeScreen({ session, state }: { session: PackSession; state: 
       title={say.title}
       back={{ href: home, label: lidOffWords.title }}
       middle={<SmokeHelp record={record} />}
+      under={<SafetyLine session={session} />}
       dock={
         <>
           <a class={lost.length > 0 ? 'button primary' : 'button'} href={home}>

@@ -1,6 +1,7 @@
 import type { Fact } from '../../schema/checklist.ts';
 import { factWords, itemWords } from '../../text/item.ts';
 import { Screen } from '../../ui/screen.tsx';
+import { SafetyLine } from '../parts/safety-line.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
 import { SmokeHelp } from '../parts/smoke-help.tsx';
 import { homeOf, placeAmong } from '../question-place.ts';
@@ -28,6 +29,7 @@ export function FactScreen({ session, fact }: { session: PackSession; fact: Fact
       back={{ href: homeOf(record.packId, fact), label: place.homeTitle }}
       middle={<SmokeHelp record={record} />}
       end={<span class="saved">{place.position}</span>}
+      {...(fact.state !== 'arrival' && fact.state !== 'loaded' && { under: <SafetyLine session={session} /> })}
       dockClass="two-rows"
       dock={
         <>

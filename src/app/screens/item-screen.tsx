@@ -13,6 +13,7 @@ import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { NoteDialog } from '../parts/note-dialog.tsx';
 import { ReasonDialog } from '../parts/reason-dialog.tsx';
+import { SafetyLine } from '../parts/safety-line.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
 import { SmokeHelp } from '../parts/smoke-help.tsx';
 import { StopSteps } from '../parts/stop-steps.tsx';
@@ -78,6 +79,7 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
           {item.safety && <span class="tag">{words.safety}</span>}
         </>
       }
+      {...(underTheLid(item) && { under: <SafetyLine session={session} /> })}
       dock={
         <>
           <SavedLine session={session} />
@@ -227,6 +229,10 @@ function EvidenceChoice({ evidence, onChoose }: { evidence: Evidence; onChoose: 
       onChoose={onChoose}
     />
   );
+}
+
+function underTheLid(item: Item): boolean {
+  return item.state !== 'arrival' && item.state !== 'loaded';
 }
 
 function wantsPhoto(item: Item, grade: Grade | null): boolean {

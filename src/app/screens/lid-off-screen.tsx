@@ -8,6 +8,7 @@ import { CutawayMap } from '../../ui/cutaway-map.tsx';
 import { Lid } from '../../ui/lid.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { askNext } from '../ask-next.ts';
+import { SafetyLine } from '../parts/safety-line.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
 import { SmokeHelp } from '../parts/smoke-help.tsx';
 import { photoItemIds } from '../photo-item-ids.ts';
@@ -40,6 +41,7 @@ export function LidOffScreen({ session, state }: { session: PackSession; state: 
         label: words.packName(record.nameplate.name),
       }}
       middle={<SmokeHelp record={record} />}
+      under={<SafetyLine session={session} />}
       dockClass="two-rows"
       dock={
         <>

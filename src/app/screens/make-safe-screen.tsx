@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { PackRecord } from '../../record/pack-record.ts';
 import { randomId } from '../../storage/open-store.ts';
 import { formatClock, formatMoment, localDay } from '../../text/format-day.ts';
 import { formatValue } from '../../text/format-unit.ts';
@@ -25,13 +26,14 @@ export function MakeSafeScreen({ session }: { session: PackSession }) {
   const atMs = nowMs.value;
   const gate = makeSafeGate(record, atMs, utcOffsetMinutes(atMs));
   const [again, setAgain] = useState(false);
-  const [draft, setDraft] = useKeptDraft<MakeSafeDraft>(`makeSafe/${session.packId}`, {
+  const [kept, setDraft] = useKeptDraft<MakeSafeDraft>(`makeSafe/${session.packId}`, {
     packVoltageV: null,
     chargeState: null,
     company: null,
     photoId: null,
     acknowledged: [],
   });
+  const draft = { ...kept, photoId: kept.photoId ?? unusedPhotoId(record) };
   const cautions = CAUTIONS.filter(({ above50V }) => !above50V || (draft.packVoltageV ?? 0) >= 50);
   const missing = missingForMakeSafe(draft, cautions);
   const photo = record.photos.filter(({ id }) => id === draft.photoId);
@@ -180,4 +182,10 @@ export function MakeSafeScreen({ session }: { session: PackSession }) {
       )}
     </Screen>
   );
+}
+
+/** The newest photo taken for this gate that no earlier passage rests on: one that came after the page was dropped. */
+function unusedPhotoId({ photos, makeSafe }: PackRecord): string | null {
+  const used = new Set(makeSafe.map(({ coveredTerminalsPhoto }) => coveredTerminalsPhoto));
+  return photos.findLast(({ id, zone }) => zone === 'make-safe' && !used.has(id))?.id ?? null;
 }

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { lidOffWords } from '../../text/item.ts';
 import { photoWords as say } from '../../text/photo-screens.ts';
 import { words } from '../../text/words.ts';
+import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { Thumbs } from '../parts/thumbs.tsx';
 import { PhotoTray } from '../photos/photo-tray.tsx';
@@ -31,6 +32,21 @@ export function PhotosScreen({ session }: { session: PackSession }) {
         </button>
       }
     >
+      <ChoiceField
+        label={say.originals}
+        choices={[
+          { id: 'no', text: say.originalsNo },
+          { id: 'yes', text: say.originalsYes },
+        ]}
+        chosen={record.keepOriginals ? 'yes' : 'no'}
+        onChoose={(id) =>
+          void session.put({
+            puts: [{ subject: 'pack', part: 'keepOriginals', v: id === 'yes' }],
+            undoLabel: say.originals,
+          })
+        }
+      />
+      <p class="small muted">{say.originalsHint}</p>
       {record.photos.length === 0 && <p class="muted">{say.none}</p>}
       {groups
         .filter(({ photos }) => photos.length > 0)

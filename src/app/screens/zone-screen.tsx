@@ -6,6 +6,7 @@ import { words } from '../../text/words.ts';
 import { Dialog } from '../../ui/dialog.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { QuestionList } from '../parts/question-list.tsx';
+import { SafetyLine } from '../parts/safety-line.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
 import { SmokeHelp } from '../parts/smoke-help.tsx';
 import { Thumbs } from '../parts/thumbs.tsx';
@@ -52,6 +53,7 @@ export function ZoneScreen({ session, zone, state }: { session: PackSession; zon
       back={{ href: hrefTo(record.packId, 'lid-off'), label: lidOffWords.title }}
       middle={<SmokeHelp record={record} />}
       end={<span class="saved">{words.countOf(now.filter(({ open }) => !open).length, now.length)}</span>}
+      under={<SafetyLine session={session} />}
       dockClass="two-rows"
       dock={
         <>

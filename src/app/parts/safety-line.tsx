@@ -1,0 +1,16 @@
+import { LID_OFF_STATES } from '../../schema/checklist.ts';
+import { lidOffWords, stateWords } from '../../text/item.ts';
+import { hrefTo } from '../route.ts';
+import type { PackSession } from '../state/pack-session.ts';
+
+/** On every screen under the lid: the state of the pack, and how many safety items are still open. */
+export function SafetyLine({ session }: { session: PackSession }) {
+  const { state } = session.record.value;
+  const openCount = session.grading.value.openSafetyItemIds.length;
+  return (
+    <p class="safety-line">
+      <span>{stateWords[state ?? LID_OFF_STATES[0]]}</span>
+      {openCount > 0 && <a href={hrefTo(session.packId, 'lid-off')}>{lidOffWords.openSafety(openCount)}</a>}
+    </p>
+  );
+}
