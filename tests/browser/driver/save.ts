@@ -1,0 +1,35 @@
+import { readFile } from 'node:fs/promises';
+import type { Page } from 'playwright-core';
+import { keepWords } from '../../../src/text/keep.ts';
+import { sheetScreenWords } from '../../../src/text/sheet-screen.ts';
+import { goTo, tapButton } from './screen.ts';
+
+export interface SavedFile {
+  name: string;
+  path: string;
+  bytes: Uint8Array<ArrayBuffer>;
+}
+
+/** Writes the PDF of a pack's sheet and saves it. */
+export async function savePdf(page: Page, packId: string): Promise<SavedFile> {
+  await goTo(page, `#/${packId}/sheet`);
+  await tapButton(page, sheetScreenWords.pdf(sheetScreenWords.papers.a4));
+  return saved(page, sheetScreenWords.save);
+}
+
+/** Saves everything as one bundle. */
+export async function saveBundle(page: Page): Promise<SavedFile> {
+  await goTo(page, '#/keep');
+  await tapButton(page, keepWords.save);
+  return saved(page, /^Save underlid-.*\.zip$/);
+}
+
+async function saved(page: Page, name: string | RegExp): Promise<SavedFile> {
+  const download = page.waitForEvent('download');
+  const save = page.getByRole('button', { name, exact: true });
+  await save.waitFor({ timeout: 60_000 });
+  await save.tap();
+  const file = await download;
+  const path = await file.path();
+  return { name: file.suggestedFilename(), path, bytes: new Uint8Array(await readFile(path)) };
+}

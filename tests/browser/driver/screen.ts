@@ -1,0 +1,34 @@
+import type { Locator, Page } from 'playwright-core';
+import { words } from '../../../src/text/words.ts';
+import { appUrl } from './phone.ts';
+
+/** A file box is called a button as well, so only real ones count. */
+export const button = (page: Page, name: string): Locator =>
+  page.getByRole('button', { name, exact: true }).and(page.locator('button'));
+export const link = (page: Page, name: string): Locator => page.getByRole('link', { name, exact: true });
+
+export async function tapButton(page: Page, name: string): Promise<void> {
+  await button(page, name).tap();
+}
+
+export async function tapLink(page: Page, name: string): Promise<void> {
+  await link(page, name).tap();
+}
+
+/** By the address, as from a bookmark or the home screen. */
+export async function goTo(page: Page, hash: string): Promise<void> {
+  await page.goto(appUrl(hash));
+  await page.locator('h1').waitFor();
+}
+
+/** The heading of the screen, once it is `title`. */
+export async function expectTitle(page: Page, title: string): Promise<void> {
+  await page.getByRole('heading', { level: 1 }).filter({ hasText: title }).waitFor();
+}
+
+/** Waits until the screen calls the change `what` saved. */
+export async function untilSaved(page: Page, what: string): Promise<void> {
+  const line = page.locator('.saved-line');
+  await line.locator('.saved-what').getByText(what, { exact: true }).waitFor();
+  await line.getByText(`✓ ${words.saved}`, { exact: true }).waitFor();
+}
