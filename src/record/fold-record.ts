@@ -1,5 +1,5 @@
 import type { Answer } from '../schema/answer.ts';
-import { checkEntry } from '../schema/check-entry.ts';
+import { checkEntry, type EntryCheck } from '../schema/check-entry.ts';
 import { LID_OFF_STATES, type LidOffState, type Route } from '../schema/checklist.ts';
 import type { DefinitionReference } from '../schema/definition-reference.ts';
 import type { Entry, Subject } from '../schema/entry.ts';
@@ -18,7 +18,7 @@ export function foldRecord(packId: string, entries: readonly Entry[]): PackRecor
   const live: Entry[] = [];
   let newestAt: string | null = null;
   for (const entry of newestOfPack(packId, entries)) {
-    const check = checkEntry(entry);
+    const check = checkedOnce(entry);
     if (!check.ok) {
       setAside.push({ key: keyText(entry.key), reason: check.reason });
       continue;
@@ -48,6 +48,17 @@ export function foldRecord(packId: string, entries: readonly Entry[]): PackRecor
     newestAt,
     setAside,
   };
+}
+
+/** Entries are never changed once made, and checking them is most of a fold: each is checked the first time it is seen. */
+const checks = new WeakMap<Entry, EntryCheck>();
+
+function checkedOnce(entry: Entry): EntryCheck {
+  const known = checks.get(entry);
+  if (known) return known;
+  const check = checkEntry(entry);
+  checks.set(entry, check);
+  return check;
 }
 
 function newestOfPack(packId: string, entries: readonly Entry[]): Entry[] {

@@ -4,6 +4,7 @@ import type { Block, Sheet } from '../../src/sheet/model/sheet.ts';
 import { writePdf } from '../../src/sheet/pdf/write-pdf.ts';
 import { hutPhoto, hutRecord, hutSheet } from '../sheet/hut-pack.ts';
 import { FONTS, jpegNumber } from '../sheet/pdf-inputs.ts';
+import { median } from './percentiles.ts';
 
 export interface PdfBench {
   oursMs: number;
@@ -81,8 +82,4 @@ async function timedMs(work: () => Promise<unknown>): Promise<number> {
   const start = performance.now();
   await work();
   return performance.now() - start;
-}
-
-function median(values: readonly number[]): number {
-  return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
 }

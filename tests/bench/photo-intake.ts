@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { cameraJpeg } from '../browser/photographs/camera-jpeg.ts';
 import type {} from '../browser/photographs/photo-page.ts';
+import { median } from './percentiles.ts';
 
 export interface PhotoIntakeTimes {
   megapixels: 12 | 48;
@@ -35,13 +36,4 @@ export async function measurePhotoIntake(page: Page, megapixels: 12 | 48, runs =
     browserAloneMs: median(alone.map(({ tookMs }) => tookMs)),
     longestStallMs: Math.max(...intake.map(({ longestStallMs }) => longestStallMs)),
   };
-}
-
-function median(values: number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  const middle = Math.floor(sorted.length / 2);
-  const upper = sorted[middle];
-  const lower = sorted[sorted.length - 1 - middle];
-  if (upper === undefined || lower === undefined) throw new RangeError('median: needs at least one value, got none');
-  return (lower + upper) / 2;
 }

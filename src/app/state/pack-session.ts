@@ -1,11 +1,11 @@
 import { computed, signal } from '@preact/signals';
-import { gradeRecord } from '../../grading/grade-record.ts';
 import { foldRecord } from '../../record/fold-record.ts';
 import type { Entry } from '../../schema/entry.ts';
 import type { NewPhotoBytes, Put, WriteProblem } from '../../storage/store.ts';
 import { cardFromEntries, cardOf } from '../card-of.ts';
 import { refreshBench } from './bench.ts';
 import type { LoadedDefinition } from './definitions.ts';
+import { gradeWhenChanged } from './grade-when-changed.ts';
 import { provisionalEntries } from './provisional.ts';
 import { store } from './store.ts';
 
@@ -26,7 +26,8 @@ export class PackSession {
   readonly saving = signal<Saving>({ now: 'saved' });
   readonly undoLabel = signal<string | null>(null);
   readonly record = computed(() => foldRecord(this.packId, this.entries.value));
-  readonly grading = computed(() => gradeRecord(this.definition.definition, this.record.value));
+  readonly grading = computed(() => this.grade(this.record.value));
+  private readonly grade: ReturnType<typeof gradeWhenChanged>;
   private waiting: PendingChange[] = [];
   private running: Promise<void> | null = null;
 
@@ -36,6 +37,7 @@ export class PackSession {
     entries: Entry[],
   ) {
     this.entries.value = entries;
+    this.grade = gradeWhenChanged(definition.definition);
   }
 
   /** Resolves when the change is written, or when it could not be (see `saving`). */
