@@ -1,6 +1,6 @@
 import type { NewPhotoBytes, WriteProblem } from '../../storage/store.ts';
 import { cardFromEntries } from '../card-of.ts';
-import { nowMs, utcOffsetMinutes } from '../clock.ts';
+import { utcOffsetMinutes } from '../clock.ts';
 import { refreshBench } from '../state/bench.ts';
 import { builtInDefinition, type LoadedDefinition } from '../state/definitions.ts';
 import { forgetOpenPack } from '../state/open-pack.ts';
@@ -9,8 +9,66 @@ import { store } from '../state/store.ts';
 import type { DemoPack } from './demo-pack.ts';
 import { DIPPER } from './dipper.ts';
 import { entriesOf } from './entries-of.ts';
-import { type Painted, paintPicture } from './paint-picture.ts';
+import { loadTypeface, type PaintedPicture, paintPicture } from './paint-picture.ts';
 import { WREN } from './wren.ts';
 
-/** In the order in which they are written: the Bench shows the last one first. */
+/** The Bench shows the one written last on top. */
 const PACKS: readonly DemoPack[] = [DIPPER, WREN];
+
+/**
+ * Lays the two invented packs on the bench, each in one transaction. What is left of an earlier demo bench goes first.
+ * Returns null, or why it could not be written: then no trace of it stays.
+ */
+export async function layOutDemo(): Promise<WriteProblem | null> {
+  await erasePacks();
+  const [definition] = await Promise.all([builtInDefinition(), loadTypeface()]);
+  for (const pack of PACKS) {
+    const problem = await layOut(pack, definition);
+    if (problem === null) continue;
+    await erasePacks();
+    await refreshBench();
+    return problem;
+  }
+  await refreshBench();
+  return null;
+}
+
+/** Takes every trace of the two packs off this phone. */
+export async function putDemoAway(): Promise<void> {
+  await erasePacks();
+  await refreshBench();
+}
+
+async function erasePacks(): Promise<void> {
+  for (const { packId } of PACKS) {
+    await store().erase(packId);
+    forgetOpenPack(packId);
+  }
+}
+
+async function layOut(pack: DemoPack, { definition, sha256, text }: LoadedDefinition): Promise<WriteProblem | null> {
+  const { packId } = pack;
+  const painted: PaintedPicture[] = [];
+  for (const { drawing, palette } of pack.photos) painted.push(await paintPicture(drawing, palette));
+  const nowMs = Date.now();
+  const puts = entriesOf(pack, {
+    checklist: { id: definition.id, version: definition.version, sha256 },
+    painted,
+    nowMs,
+    utcOffsetMinutes: utcOffsetMinutes(nowMs),
+  });
+  const card = cardFromEntries(packId, provisionalEntries(packId, [], puts), definition);
+  const photos = painted.flatMap(bytesOf);
+  const result = await store().write({ packId, puts, card, photos, definition: { sha256, text } });
+  if (result.ok) return null;
+  console.error('demo bench: not written', result.problem, result.detail);
+  return result.problem;
+}
+
+function bytesOf({ sha256, bytes, thumbBytes }: PaintedPicture): NewPhotoBytes[] {
+  const type = 'image/jpeg';
+  return [
+    { sha256, shelf: 'photos', content: { type, bytes } },
+    { sha256, shelf: 'thumbs', content: { type, bytes: thumbBytes } },
+  ];
+}
