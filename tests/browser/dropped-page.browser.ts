@@ -1,16 +1,19 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
+import { benchWords } from '../../src/text/bench.ts';
 import { itemWords } from '../../src/text/item.ts';
 import { makeSafeWords } from '../../src/text/make-safe.ts';
 import { photoWords } from '../../src/text/photo-screens.ts';
+import { photoProblemSentence } from '../../src/text/photos.ts';
 import { words } from '../../src/text/words.ts';
 import { builtInItem } from '../checklists/built-in.ts';
 import { cameraRoll } from './driver/camera-roll.ts';
 import { beginPack } from './driver/job.ts';
 import { launchBrowser } from './driver/launch.ts';
 import { appUrl, emptyPhone, type Phone } from './driver/phone.ts';
-import { leaveCallouts, openPhotoId, photographItem } from './driver/photo.ts';
+import { leaveCallouts, openPhotoId } from './driver/photo.ts';
 import { button, expectTitle, goTo, tapButton } from './driver/screen.ts';
+import { pdfAsJpeg } from './photographs/broken-files.ts';
 
 const ITEM = builtInItem('terminal-posts');
 
@@ -36,7 +39,15 @@ async function openCamera(page: Page, by: string) {
 }
 
 async function expectTold(page: Page, what: string) {
-  await page.getByRole('alert').getByText(photoWords.dropped(what), { exact: true }).waitFor();
+  const over = page.getByRole('dialog', { name: photoWords.droppedTitle });
+  await over.getByText(photoWords.dropped(what), { exact: true }).waitFor();
+}
+
+/** From what the app says of a dropped photo: takes it again. */
+async function takeAgain(page: Page, path: string) {
+  await tapButton(page, photoWords.takeAgain);
+  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), tapButton(page, photoWords.camera)]);
+  await chooser.setFiles(path);
 }
 
 it('a page reloaded while the camera is open comes back on the very item, and says that the photo did not arrive', async () => {
@@ -56,13 +67,26 @@ it('a page closed while the camera is open comes back on the very item, though t
   await page.goto(appUrl());
   await expectTitle(page, ITEM.ask);
   await expectTold(page, ITEM.title);
-  // Taken again, it is dealt with: the next start says nothing.
-  await photographItem(page, roll.shot('again.jpg'));
+  // Taken again, it lies at the item and is dealt with: the next start says nothing.
+  await takeAgain(page, roll.shot('again.jpg'));
+  await openPhotoId(page);
   await leaveCallouts(page);
+  await expectTitle(page, ITEM.ask);
+  await page.locator('.thumb img').waitFor();
   await page.goto(appUrl());
   await page.reload();
-  await page.locator('h1').waitFor();
+  await expectTitle(page, benchWords.title);
   expect(await page.getByText(photoWords.dropped(ITEM.title)).count()).toBe(0);
+});
+
+it('a file that is no picture, taken instead of the dropped photo, is named as such', async () => {
+  const { page } = phone;
+  await goTo(page, `#/${packId}/item/${ITEM.id}`);
+  await openCamera(page, itemWords.photo);
+  await page.reload();
+  await expectTold(page, ITEM.title);
+  await takeAgain(page, roll.put('scan.jpg', pdfAsJpeg()));
+  await page.getByRole('alert').getByText(photoProblemSentence('notAPicture', 'scan.jpg'), { exact: true }).waitFor();
 });
 
 it('what was ticked and typed at Make safe is there after a page was dropped over the camera', async () => {
@@ -83,7 +107,18 @@ it('what was ticked and typed at Make safe is there after a page was dropped ove
   await expectTold(page, makeSafeWords.photo);
 });
 
-it('a camera left without a picture is no dropped page', async () => {
+it('the photo of the covered terminals, dropped and taken again, counts at Make safe', async () => {
+  const { page } = phone;
+  await goTo(page, `#/${packId}/make-safe`);
+  await openCamera(page, makeSafeWords.photoTake);
+  await page.reload();
+  await expectTold(page, makeSafeWords.photo);
+  await takeAgain(page, roll.shot('covered.jpg'));
+  await goTo(page, `#/${packId}/make-safe`);
+  await button(page, makeSafeWords.photoAgain).waitFor();
+});
+
+it('a camera left without a picture leaves the tray open, and is no dropped page', async () => {
   const { page } = phone;
   await goTo(page, `#/${packId}/item/${ITEM.id}`);
   await openCamera(page, itemWords.photo);

@@ -6,6 +6,7 @@ import { afterAll, expect, it } from 'vitest';
 import type { Answer } from '../../src/schema/answer.ts';
 import { GRADES, type Grade } from '../../src/schema/grade.ts';
 import { benchWords } from '../../src/text/bench.ts';
+import { photoWords } from '../../src/text/photo-screens.ts';
 import { words } from '../../src/text/words.ts';
 import { builtInItem } from '../checklists/built-in.ts';
 import { cameraRoll } from './driver/camera-roll.ts';
@@ -14,7 +15,7 @@ import { beginPack, choose, savedAs } from './driver/job.ts';
 import { killerOf } from './driver/kill.ts';
 import { type Phone, phoneWithProfile } from './driver/phone.ts';
 import { photographItem } from './driver/photo.ts';
-import { goTo } from './driver/screen.ts';
+import { goTo, tapButton } from './driver/screen.ts';
 
 const ROUNDS = 10;
 const ITEMS = ['rating-label', 'terminal-posts', 'terminal-caps', 'handles', 'alarm-and-port'];
@@ -62,6 +63,9 @@ async function listen({ context, page }: Phone, onCall: () => void) {
   }, `✓ ${words.saved}`);
   await page.reload();
   await page.locator('h1').waitFor();
+  // The camera may have been open when the browser was killed; that is said first.
+  const dropped = page.getByRole('dialog', { name: photoWords.droppedTitle });
+  if ((await dropped.count()) > 0) await tapButton(page, photoWords.dismiss);
 }
 
 /** Answers and photographs until the page is gone. */

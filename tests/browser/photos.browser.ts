@@ -8,7 +8,7 @@ import { lidOffWords } from '../../src/text/item.ts';
 import { photoWords } from '../../src/text/photo-screens.ts';
 import { photoProblemSentence } from '../../src/text/photos.ts';
 import { cameraRoll, TAKEN_AT } from './driver/camera-roll.ts';
-import { everythingStored, keepOriginals, storedEntries } from './driver/database.ts';
+import { everythingStored, storedEntries } from './driver/database.ts';
 import { beginPack } from './driver/job.ts';
 import { launchBrowser } from './driver/launch.ts';
 import { coloursOfImage, expectUpright } from './driver/look.ts';
@@ -42,7 +42,8 @@ beforeAll(async () => {
   browser = await launchBrowser();
   phone = await emptyPhone(browser);
   packId = await beginPack(phone.page, { name: 'Photo pack' });
-  await keepOriginals(phone.page, packId);
+  await goTo(phone.page, `#/${packId}/photos`);
+  await phone.page.getByRole('radio', { name: photoWords.originalsYes }).tap();
 });
 afterAll(() => browser.close());
 

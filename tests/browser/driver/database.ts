@@ -74,20 +74,3 @@ function readStore(page: Page, name: string) {
     return rows;
   }, name);
 }
-
-/** Switches "keep originals" on for a pack. The app must not have the pack open while the database is written to. */
-export async function keepOriginals(page: Page, packId: string): Promise<void> {
-  await page.evaluate(async (id) => {
-    const open = indexedDB.open('underlid');
-    await new Promise((resolve) => open.addEventListener('success', resolve));
-    const tx = open.result.transaction('entries', 'readwrite');
-    const made = tx.objectStore('entries').get([id, 'pack', 'made']);
-    await new Promise((resolve) => made.addEventListener('success', resolve));
-    const key = [id, 'pack', 'keepOriginals'];
-    tx.objectStore('entries').put({ ...made.result, key, v: true }, key);
-    await new Promise((resolve) => tx.addEventListener('complete', resolve));
-    open.result.close();
-  }, packId);
-  await page.reload();
-  await page.locator('h1').waitFor();
-}

@@ -1,0 +1,123 @@
+import type { Page } from 'playwright-core';
+import { calloutWords } from '../../../src/text/callouts.ts';
+import { itemWords } from '../../../src/text/item.ts';
+import { keepWords } from '../../../src/text/keep.ts';
+import { makeSafeWords } from '../../../src/text/make-safe.ts';
+import { photoWords } from '../../../src/text/photo-screens.ts';
+import { smokeWords } from '../../../src/text/smoke.ts';
+import { builtInItem } from '../../checklists/built-in.ts';
+import type { cameraRoll } from './camera-roll.ts';
+import { drawByTouch, writeOnCallout } from './draw.ts';
+import { answer, beginPack, makeSafe, writeNote } from './job.ts';
+import { leaveCallouts, photographItem } from './photo.ts';
+import { goTo, tapButton } from './screen.ts';
+
+/** A pack in the middle of the job: the lid is off, some things are found. */
+export interface PackInHand {
+  packId: string;
+  photoId: string;
+  /** A second pack, at which a stop item failed. */
+  stoppedId: string;
+}
+
+export async function packInHand(page: Page, roll: ReturnType<typeof cameraRoll>): Promise<PackInHand> {
+  const stoppedId = await beginPack(page, { name: 'Dented one, bought used from a seller with a long name' });
+  await goTo(page, `#/${stoppedId}/item/case-damage`);
+  await page.locator('[data-grade="failed"]').tap();
+  await page.getByRole('dialog').waitFor();
+  const packId = await beginPack(page, {
+    name: 'Grebe 24',
+    nominalVoltageV: '25.6',
+    ratedCapacityAh: '100',
+    ratedEnergyWh: '5000',
+    cellsInSeries: '8',
+    price: '399',
+    currency: 'EUR',
+  });
+  await makeSafe(page, packId, roll.shot('covered.jpg'));
+  await answer(page, { packId, itemId: 'main-lugs' }, 'failed');
+  await answer(page, { packId, itemId: 'cell-vents' }, 'weak');
+  await writeNote(page, 'cell-vents', 'One strip of tape over one vent.');
+  const photoId = await photographItem(page, roll.shot('vents.jpg', { orientation: 6 }));
+  await drawByTouch(page, 'leader', [
+    [0.4, 0.4],
+    [0.5, 0.5],
+  ]);
+  await writeOnCallout(page, 'leader', 'tape over the vent');
+  await leaveCallouts(page);
+  await page.waitForURL(/\/item\//);
+  return { packId, photoId, stoppedId };
+}
+
+/** Every screen of the app, and what is laid over screens, by name with the way there. */
+export function everyScreen({
+  packId,
+  photoId,
+  stoppedId,
+}: PackInHand): [name: string, go: (page: Page) => Promise<void>][] {
+  const at = (place: string) => (page: Page) => goTo(page, `#/${packId}${place}`);
+  const over =
+    (place: string, ...taps: string[]) =>
+    async (page: Page) => {
+      // From elsewhere: the same address again would leave the last dialog open.
+      await goTo(page, '#/');
+      await at(place)(page);
+      for (const name of taps) await tapButton(page, name);
+      await page.getByRole('dialog').waitFor();
+    };
+  return [
+    ['bench', (page) => goTo(page, '#/')],
+    ['keep', (page) => goTo(page, '#/keep')],
+    ['lost', (page) => goTo(page, '#/nowhere')],
+    ['pack', at('')],
+    ['nameplate', at('/nameplate')],
+    ['arrival', at('/arrival')],
+    ['item', at('/item/terminal-posts')],
+    ['item-answered', at('/item/cell-vents')],
+    ['fact', at('/fact/metal-case')],
+    ['make-safe-passed', at('/make-safe')],
+    [
+      'make-safe',
+      async (page) => {
+        await at('/make-safe')(page);
+        await tapButton(page, makeSafeWords.again);
+      },
+    ],
+    ['lid-off', at('/lid-off')],
+    ['zone', at('/zone/vents')],
+    ['before', at('/before')],
+    ['photos', at('/photos')],
+    ['photo', at(`/photo/${photoId}`)],
+    [
+      'callouts',
+      async (page) => {
+        await goTo(page, `#/${packId}/photos`);
+        await page.goto(page.url().replace('/photos', `/photo/${photoId}%2Fnew`));
+        await page.getByRole('region', { name: calloutWords.editor }).waitFor();
+      },
+    ],
+    [
+      'sheet',
+      async (page) => {
+        await at('/sheet')(page);
+        await page.getByRole('article').waitFor();
+      },
+    ],
+    ['afterwards', at('/afterwards')],
+    ['smoke', over('/item/cell-vents', smokeWords.button)],
+    ['photo-tray', over('/item/cell-vents', itemWords.photo)],
+    ['note', over('/item/cell-vents', itemWords.noteFull)],
+    ['not-seen', over('/item/cell-vents', itemWords.notSeen)],
+    ['why', over('/item/cell-vents', itemWords.whyItMatters)],
+    ['remove-photo', over(`/photo/${photoId}`, photoWords.remove)],
+    ['stopped', (page) => goTo(page, `#/${stoppedId}/make-safe`)],
+    ['stopped-item', (page) => goTo(page, `#/${stoppedId}/item/${builtInItem('case-damage').id}`)],
+  ];
+}
+
+export type Theme = keyof typeof keepWords.themes;
+
+export async function chooseTheme(page: Page, theme: Theme): Promise<void> {
+  await goTo(page, '#/keep');
+  await page.getByRole('radio', { name: keepWords.themes[theme] }).tap();
+}
