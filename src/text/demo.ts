@@ -9,7 +9,7 @@ export const demoWords = {
   print: {
     wren: ['WREN 24', '25.6 V   100 Ah   2560 Wh', 'LiFePO4 · 8 cells · IP65', 'Hutwren Works (invented)'],
     wrenSmall: 'W-0017 · week 9, 2026',
-    dipper: ['DIPPER 24', '24 V  100 Ah'],
+    dipper: ['DIPPER 24', '25.6 V  100 Ah'],
     dipperSmall: 'Ouzelbeck Cells (invented)',
     covered: 'COVERED',
     hold: 'HOLD',
@@ -39,7 +39,7 @@ export const wrenWords = {
   ipCode: 'IP65',
   cycleLife: '4000 to 80 % at 25 °C',
   warranty: '5 years',
-  marks: 'A wren in a triangle, invented; no test body named',
+  marks: 'A wren (invented); no test body is named',
   seller: 'Fell & Lantern Stores (invented)',
   obtainedFrom: 'Fell & Lantern Stores, paid by the hut’s fund',
   note: 'Invented for the demo bench. No such pack, maker or shop exists.',
@@ -48,6 +48,8 @@ export const wrenWords = {
     'sharp-edges': 'Every edge is deburred, beautifully. One of them is still bare: see the thin sense wires.',
     'metal-wall-lining': 'Board cut to the millimetre, riveted, no gap. Better than I would have done it.',
     'stack-hold-down': 'End plates and two steel bands. Nothing moves when I push.',
+    fillers: 'Foam pads without a mark. The strip over vent 1 is counted under the vents.',
+    'link-cover': 'A loose clear sheet over all of them, lifted for the pictures.',
     'cell-voltages': 'Rested a night: 3.296 to 3.302 V.',
     'cell-spread': '6 mV, rested on the plateau.',
     'cell-joints': 'Torque paint on all sixteen nuts, every line unbroken.',
@@ -55,10 +57,10 @@ export const wrenWords = {
       '180 A on the load bank. Nothing happened for a minute and a half; then the switch plate reached 91 °C and a thermal switch opened. With a cold pack in a hut in January it would take longer.',
     'low-temperature-charge-cutoff': 'Sensor in ice and salt: charging stopped at −3 °C.',
     'high-temperature-cutoff':
-      'Sensor in a water bath at 75 °C, the board went on. Only the thermal switch on the plate opens.',
+      'Sensor in hot water, up to 82 °C: the board went on. Only the thermal switch on the plate opens.',
     'bms-rating': '100 A on the board, 100 A on the label: no margin.',
-    'second-means': 'FETs alone, which is usual. Sound and cool.',
-    balancing: 'The leaflet names bleed resistors. I did not trace them.',
+    'second-means': 'FETs alone, which is usual. All whole and clean.',
+    balancing: 'The leaflet names 30 mA a cell. I did not measure it.',
     'cell-sensor-place': 'The one bead sits on the lid of the end cell, the coolest of the eight.',
     'sensor-count': 'One bead for eight cells.',
     'sensor-fixing': 'Soft tape, nothing else.',
@@ -75,7 +77,7 @@ export const wrenWords = {
   photos: {
     closed: { caption: 'Invented drawing: the closed pack', port: 'Data port without plug or seal' },
     covered: { caption: 'Invented drawing: both posts covered, 26.4 V measured before' },
-    above: { caption: 'Invented drawing: lid off, nothing moved yet', tape: 'tape?' },
+    above: { caption: 'Invented drawing: lid off, clear sheet lifted, nothing else moved', tape: 'tape?' },
     vents: {
       caption: 'Invented drawing: vents of cells 1 to 3',
       strip: 'Tape over the vent of cell 1',
@@ -118,11 +120,14 @@ export const dipperWords = {
   note: 'Invented for the demo bench. No such pack, maker or shop exists.',
   notes: {
     'case-damage': 'Scuffs from the parcel, nothing deeper.',
-    'rating-label': '24 V 100 Ah and a bird, that is all. The rest stands in the leaflet.',
-    'lid-seal': 'One of the ten lid screws was never there. Dry inside all the same.',
+    'rating-label':
+      '25.6 V, 100 Ah, a maker and a bird. No Wh, no chemistry, no date, no serial number: those stand in the leaflet.',
+    'lid-seal': 'One of the ten lid screws was never there. The bead is whole and it is dry inside.',
     debris: 'Two crumbs of plastic from the lid screws.',
     'cell-voltages': 'Rested a night: 3.288 to 3.306 V.',
     'cell-spread': '18 mV, rested on the plateau.',
+    'link-cover': 'A loose clear sheet over all of them, lifted for the pictures.',
+    balancing: '62 mA a cell while full.',
     'cell-insulation': 'A full sheet in each of the seven gaps.',
     compression: 'No end plates. The case walls and a wedge of board hold the stack.',
     'overcurrent-cutoff': '180 A on the load bank: open after 1.2 s, back when the load was taken off.',
@@ -136,17 +141,17 @@ export const dipperWords = {
     'cell-vents': 'All eight free, nothing near them.',
   },
   doesNotApply: {
-    'pack-vent-part': 'The plastic case has no vent part by design',
+    'pack-vent-part': 'The case has no vent part by design',
   },
   photos: {
     closed: {
       caption: 'Invented drawing: the closed pack',
-      label: 'Volts and Ah, nothing more',
+      label: 'No Wh, chemistry, date or serial number',
       screw: 'Screw missing',
     },
     covered: { caption: 'Invented drawing: both posts covered, 26.2 V measured before' },
     above: {
-      caption: 'Invented drawing: lid off, nothing moved yet',
+      caption: 'Invented drawing: lid off, clear sheet lifted, nothing else moved',
       wedge: 'Wedge of board, no end plates',
       fuse: 'Fuse in the plus lead',
     },

@@ -26,8 +26,8 @@ export const DIPPER_PHOTOS: readonly DemoPhoto[] = [
       {
         kind: 'leader',
         points: [
-          [670, 850],
-          [470, 1090],
+          [452, 866],
+          [320, 1100],
         ],
         text: say.closed.label,
         itemId: 'rating-label',
