@@ -114,6 +114,7 @@ it('the photo of the covered terminals, dropped and taken again, counts at Make 
   await page.reload();
   await expectTold(page, makeSafeWords.photo);
   await takeAgain(page, roll.shot('covered.jpg'));
+  await page.getByRole('dialog').waitFor({ state: 'hidden' });
   await goTo(page, `#/${packId}/make-safe`);
   await button(page, makeSafeWords.photoAgain).waitFor();
 });
