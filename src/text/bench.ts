@@ -63,8 +63,8 @@ export const packWords = {
   route: 'How much is asked',
   shortRoute: (count: number) => `Short route, ${count} items`,
   wholeRoute: (count: number) => `Whole route, ${count} items`,
-  between: (range: string, settled: number, asked: number) =>
-    `Between ${range} as far as it is known: ${settled} of ${asked} settled.`,
+  between: (low: string, high: string, settled: number, asked: number) =>
+    `Between ${low} and ${high} as far as it is known: ${settled} of ${asked} settled.`,
   nothingToScore: 'Nothing to score yet.',
   putAway: 'Put this pack away',
   putAwayAsk: 'Put this pack away? It leaves the bench; Keep can bring it back with everything in it.',

@@ -110,7 +110,7 @@ export const beforeWords = {
   nothing: 'Nothing is lost by going on: every item that can’t be had later is answered and has its photo.',
   goLive: 'Go on to live and open',
   goApart: 'Go on to apart',
-  goAnyway: (count: number) => `Leave ${count} behind and go on`,
+  goAnyway: (count: number) => `Leave ${count}, go on`,
   stayHere: 'Stay and look',
   liveNote: 'The cells stay live: short circuits stay possible until the very end. Never heat a cell.',
   stateMark: (state: string) => `Now: ${state}`,

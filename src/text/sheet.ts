@@ -50,6 +50,7 @@ export const sheetWords = {
   stopPossible: 'A stop sign is not ruled out: until its item is settled, the low end is judged as if it were there.',
   settledShare: (share: string, settled: number, asked: number) =>
     `${share} of the weight is settled (${settled} of ${asked} items asked). The range holds whatever the open items turn out to be.`,
+  clearedByNumbers: (hazards: string, numbers: string) => `Remedies ${numbers} below clear it: ${hazards}.`,
   clearedBy: (hazards: string, remedies: string) => `Cleared by: ${remedies} (${hazards}).`,
   ruleAlt: (figures: string, settled: boolean) =>
     settled ? `Score ${figures} on a scale from 0 to 100.` : `Score between ${figures} on a scale from 0 to 100.`,
@@ -142,7 +143,7 @@ export const sheetWords = {
   },
 
   sources: {
-    opened: 'Opened by us',
+    opened: 'Read in the original',
     quoted: 'As quoted elsewhere',
     memory: 'From memory, not opened; printed as the basis of no finding',
     commonPractice: (count: number) =>

@@ -35,7 +35,7 @@ export const DIPPER_PHOTOS: readonly DemoPhoto[] = [
       {
         kind: 'leader',
         points: [
-          [1206, 447],
+          [1219, 466],
           [1490, 610],
         ],
         text: say.closed.screw,
@@ -175,7 +175,7 @@ export const DIPPER_PHOTOS: readonly DemoPhoto[] = [
       {
         kind: 'leader',
         points: [
-          [545, 795],
+          [508, 762],
           [330, 690],
         ],
         text: say.apart.bead,

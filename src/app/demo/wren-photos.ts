@@ -23,7 +23,17 @@ export const WREN_PHOTOS: readonly DemoPhoto[] = [
     zone: 'arrival',
     itemIds: ['case-damage', 'rating-label', 'terminal-caps', 'ip-sealing', 'alarm-and-port', 'pack-vent-part'],
     caption: say.closed.caption,
-    callouts: [{ kind: 'leader', points: [[1090, 652], [1470, 640]], text: say.closed.port, itemId: 'ip-sealing' }], // biome-ignore format: one line
+    callouts: [
+      {
+        kind: 'leader',
+        points: [
+          [1146, 690],
+          [1475, 640],
+        ],
+        text: say.closed.port,
+        itemId: 'ip-sealing',
+      },
+    ],
   },
   {
     drawing: notebookTrip(say.trip.caption),
@@ -32,9 +42,16 @@ export const WREN_PHOTOS: readonly DemoPhoto[] = [
     itemIds: ['overcurrent-cutoff'],
     caption: say.trip.caption,
     callouts: [
-      { kind: 'arrow', points: [[1182, 700], [1010, 800]], itemId: 'overcurrent-cutoff' },
+      {
+        kind: 'arrow',
+        points: [
+          [1182, 700],
+          [1010, 800],
+        ],
+        itemId: 'overcurrent-cutoff',
+      },
       { kind: 'text', points: [[640, 830]], text: say.trip.trip, itemId: 'overcurrent-cutoff' },
-    ], // biome-ignore format: one callout a line
+    ],
   },
   {
     drawing: coveredPosts({ alt: say.covered.caption, volts: '26.4' }),
@@ -187,7 +204,7 @@ export const WREN_PHOTOS: readonly DemoPhoto[] = [
       {
         kind: 'leader',
         points: [
-          [648, 440],
+          [624, 392],
           [470, 230],
         ],
         text: say.joints.paint,

@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
-import { packWords as say, stageWords } from '../../text/bench.ts';
+import { afterwardsWords } from '../../text/afterwards.ts';
+import { packWords as say } from '../../text/bench.ts';
 import { formatClock } from '../../text/format-day.ts';
-import { formatRange } from '../../text/format-number.ts';
+import { formatFixed, outward } from '../../text/format-number.ts';
 import { stateWords } from '../../text/item.ts';
 import { verdictWords } from '../../text/verdict.ts';
 import { words } from '../../text/words.ts';
@@ -68,7 +69,7 @@ export function PackScreen({ session }: { session: PackSession }) {
             {grading.score && <RuleView score={grading.score} settled={grading.settled} />}
             {grading.score && !grading.settled && (
               <p class="small muted">
-                {say.between(formatRange(grading.score), grading.settledCount, grading.askedCount)}
+                {say.between(...shownEnds(grading.score), grading.settledCount, grading.askedCount)}
               </p>
             )}
           </>
@@ -105,6 +106,12 @@ export function PackScreen({ session }: { session: PackSession }) {
       )}
     </Screen>
   );
+}
+
+/** Both ends of the range, rounded outwards. */
+function shownEnds(score: { low: number; high: number }): [string, string] {
+  const ends = outward(score, 1);
+  return [formatFixed(ends.low, 1), formatFixed(ends.high, 1)];
 }
 
 function stationsOf(session: PackSession): Station[] {
@@ -158,7 +165,8 @@ function stationsOf(session: PackSession): Station[] {
     {
       place: 'afterwards',
       title: say.afterwards,
-      side: record.afterwards.fate === undefined ? say.notYet : stageWords.afterwards.toLowerCase(),
+      side:
+        record.afterwards.fate === undefined ? say.notYet : afterwardsWords.fates[record.afterwards.fate].toLowerCase(),
       closed: false,
       done: record.afterwards.fate !== undefined,
     },

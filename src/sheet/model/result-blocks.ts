@@ -41,9 +41,17 @@ function clearedBy({ grading, definition, hazardOf }: SheetContext): string | nu
   const hazardIds = [...new Set(clearing.flatMap((remedy) => remedy.clearsHazardIds))].filter((id) =>
     seriousIds.has(id),
   );
-  const textOf = (remedy: RemedyResult) =>
-    definition.remedies.find(({ id }) => id === remedy.remedyId)?.text.replace(/\.$/, '') ?? remedy.remedyId;
-  return sheetWords.clearedBy(listOf(hazardIds.map((id) => hazardOf(id).title)), clearing.map(textOf).join('; '));
+  const hazards = listOf(hazardIds.map((id) => hazardOf(id).title));
+  const [only, ...more] = clearing;
+  if (only !== undefined && more.length === 0) {
+    const text = definition.remedies.find(({ id }) => id === only.remedyId)?.text ?? only.remedyId;
+    return sheetWords.clearedBy(hazards, text.replace(/\.$/, ''));
+  }
+  // As numbered under Remedies: a row of whole sentences would hide the score below it.
+  return sheetWords.clearedByNumbers(
+    hazards,
+    listOf(clearing.map((remedy) => `${grading.remedies.indexOf(remedy) + 1}`)),
+  );
 }
 
 function isSerious(risk: RiskLevel | null): boolean {

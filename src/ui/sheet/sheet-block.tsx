@@ -57,7 +57,7 @@ function VerdictPart({ block }: { block: VerdictBlock }) {
     <div class={block.stop ? 'notice stack' : 'sheet-verdict'}>
       <h2>{block.title}</h2>
       <p class="small">{block.line}</p>
-      {block.advice.length > 0 && (
+      {block.stop ? (
         <ol class="steps">
           {block.advice.map((step) => (
             <li key={step}>
@@ -65,6 +65,12 @@ function VerdictPart({ block }: { block: VerdictBlock }) {
             </li>
           ))}
         </ol>
+      ) : (
+        block.advice.map((line) => (
+          <p key={line} class="small">
+            {line}
+          </p>
+        ))
       )}
     </div>
   );
