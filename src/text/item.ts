@@ -9,6 +9,7 @@ export const stateWords = {
 
 export const itemWords = {
   position: (index: number, count: number) => `${index} of ${count}`,
+  worstCounts: 'The worst sentence that is true counts.',
   notSeen: 'Not seen',
   doesNotApply: 'Does not apply',
   whyItMatters: 'Why it matters',
@@ -45,6 +46,7 @@ export const itemWords = {
   basisWords: {
     commonPractice: 'common practice, no source',
     ourChoice: (because: string) => `our choice: ${because}`,
+    secondary: (source: string) => `${source} (as quoted elsewhere)`,
     memory: (source: string) => `${source} (from memory, not checked)`,
     bears: (source: string, bears: string) => `${source} (${bears})`,
   },

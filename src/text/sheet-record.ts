@@ -135,8 +135,8 @@ export const afterwardsWords = {
 
 /** Where a photo outside the six zones was taken. */
 export const PHOTO_PLACES: Readonly<Record<string, string>> = {
-  arrival: 'arrival',
-  nameplate: 'nameplate',
-  'make-safe': 'make safe',
-  afterwards: 'afterwards',
+  arrival: 'Arrival',
+  nameplate: 'Nameplate',
+  'make-safe': 'Make safe',
+  afterwards: 'Afterwards',
 };

@@ -96,7 +96,7 @@ export const sheetWords = {
     start: 'A pack with nothing to find',
     build: 'Build',
     score: 'Score',
-    open: 'still open: counted at its worst',
+    open: 'still open',
     low: 'The low end of the range: open items count at their worst.',
     factor: (hazard: string, k: number) => `${hazard}, × ${formatFixed(k, 2)}`,
     risk: (risk: RiskLevel) => `${RISK_WORDS[risk]} risk`,

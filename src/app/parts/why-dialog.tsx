@@ -33,5 +33,6 @@ function basisWords(basis: Basis): string {
   if (basis.kind === 'commonPractice') return itemWords.basisWords.commonPractice;
   if (basis.kind === 'ourChoice') return itemWords.basisWords.ourChoice(basis.because);
   const source = basis.bears ? itemWords.basisWords.bears(basis.source, basis.bears) : basis.source;
-  return basis.sure === 'memory' ? itemWords.basisWords.memory(source) : source;
+  if (basis.sure === 'primary') return source;
+  return basis.sure === 'memory' ? itemWords.basisWords.memory(source) : itemWords.basisWords.secondary(source);
 }

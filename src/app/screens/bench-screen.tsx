@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { PackCard } from '../../schema/pack-card.ts';
 import { benchWords as say } from '../../text/bench.ts';
-import { words } from '../../text/words.ts';
+import { words, writeProblems } from '../../text/words.ts';
 import { BenchCard } from '../../ui/bench-card.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { BenchNotices } from '../parts/bench-notices.tsx';
@@ -30,8 +30,15 @@ export function BenchScreen() {
   async function demo() {
     setBusy(true);
     const { layOutDemo, putDemoAway } = await import('../demo/demo-bench.ts');
-    await (demoIsIn ? putDemoAway() : layOutDemo());
-    setBusy(false);
+    try {
+      const problem = demoIsIn ? await putDemoAway() : await layOutDemo();
+      if (problem) setWrong(writeProblems[problem]);
+    } catch (error) {
+      console.error('demo bench: not laid out', error);
+      setWrong(say.demoFailed);
+    } finally {
+      setBusy(false);
+    }
   }
   const demoButton = (
     <button type="button" class="button" disabled={busy} onClick={() => void demo()}>

@@ -106,7 +106,8 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
       {result?.because === 'factExcludes' && <p class="notice calm">{itemWords.excluded}</p>}
       {photos.length > 0 && <Thumbs packId={record.packId} photos={photos} title={item.title} />}
 
-      <div class="push answers" role="radiogroup" aria-label={item.ask}>
+      <p class="push small muted">{itemWords.worstCounts}</p>
+      <div class="answers" role="radiogroup" aria-label={item.ask}>
         {GRADES.flatMap((grade) => {
           const sentence = item.grades[grade];
           return sentence === undefined

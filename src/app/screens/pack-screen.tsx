@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { afterwardsWords } from '../../text/afterwards.ts';
 import { packWords as say } from '../../text/bench.ts';
-import { formatClock } from '../../text/format-day.ts';
+import { formatClock, formatDay } from '../../text/format-day.ts';
 import { formatFixed, outward } from '../../text/format-number.ts';
 import { stateWords } from '../../text/item.ts';
 import { verdictWords } from '../../text/verdict.ts';
@@ -143,7 +143,7 @@ function stationsOf(session: PackSession): Station[] {
     {
       place: 'make-safe',
       title: say.makeSafe,
-      side: stopped ? say.closedByStop : gateWords(gate),
+      side: stopped ? say.closedByStop : gateWords(gate, opened && grading.settled),
       closed: stopped,
       done: gate.open || (opened && grading.settled),
     },
@@ -173,7 +173,8 @@ function stationsOf(session: PackSession): Station[] {
   ];
 }
 
-function gateWords(gate: ReturnType<typeof makeSafeGate>): string {
+function gateWords(gate: ReturnType<typeof makeSafeGate>, settled: boolean): string {
   if (!gate.last || gate.goodUntilMs === null) return say.notYet;
+  if (settled) return say.passedOn(formatDay(gate.last.day));
   return gate.open ? say.passedUntil(formatClock(gate.goodUntilMs, utcOffsetMinutes(gate.goodUntilMs))) : say.askAgain;
 }

@@ -52,7 +52,9 @@ export function ZoneScreen({ session, zone, state }: { session: PackSession; zon
       quiet={stateWords[state]}
       back={{ href: hrefTo(record.packId, 'lid-off'), label: lidOffWords.title }}
       middle={<SmokeHelp record={record} />}
-      end={<span class="saved">{words.countOf(now.filter(({ open }) => !open).length, now.length)}</span>}
+      end={
+        now.length > 0 && <span class="saved">{words.countOf(now.filter(({ open }) => !open).length, now.length)}</span>
+      }
       under={<SafetyLine session={session} />}
       dockClass="two-rows"
       dock={
