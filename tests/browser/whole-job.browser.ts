@@ -23,6 +23,8 @@ import { genuinePhoto } from './photographs/genuine-photo.ts';
 
 const NOTE = 'Łukasz café: R ≤ 3 mΩ at 40 °C, 25 mm², 5 µm gap';
 const LEGEND = 'Sense lead across the vent, ≤ 2 mm²';
+/** Going on although some photos are wanting, whatever their number. */
+const ANYWAY = new RegExp(`^${beforeWords.goAnyway(7).replace('7', '\\d+')}$`);
 /** Everything else is sound. */
 const FAULTS: Record<string, 'weak' | 'failed'> = { 'cell-vents': 'failed', 'main-lugs': 'weak' };
 const FACTS: Record<string, string> = {
@@ -95,7 +97,7 @@ it('goes through the three states of Lid off, with photos and callouts drawn by 
     await expectTitle(page, beforeWords.title);
     const goOn = state === 'untouched' ? beforeWords.goLive : beforeWords.goApart;
     await button(page, goOn)
-      .or(page.getByRole('button', { name: /behind and go on$/ }))
+      .or(page.getByRole('button', { name: ANYWAY }))
       .tap();
     await expectTitle(page, lidOffWords.title);
   }

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { benchWords } from '../../../src/text/bench.ts';
 import { calloutWords } from '../../../src/text/callouts.ts';
 import { itemWords } from '../../../src/text/item.ts';
 import { keepWords } from '../../../src/text/keep.ts';
@@ -8,9 +9,9 @@ import { smokeWords } from '../../../src/text/smoke.ts';
 import { builtInItem } from '../../checklists/built-in.ts';
 import type { cameraRoll } from './camera-roll.ts';
 import { drawByTouch, writeOnCallout } from './draw.ts';
-import { answer, beginPack, makeSafe, writeNote } from './job.ts';
+import { answer, beginPack, makeSafe, packIdOn, writeNote } from './job.ts';
 import { leaveCallouts, photographItem } from './photo.ts';
-import { goTo, tapButton } from './screen.ts';
+import { button, goTo, tapButton } from './screen.ts';
 
 /** A pack in the middle of the job: the lid is off, some things are found. */
 export interface PackInHand {
@@ -18,9 +19,17 @@ export interface PackInHand {
   photoId: string;
   /** A second pack, at which a stop item failed. */
   stoppedId: string;
+  /** One of the demo bench. */
+  demoId: string;
 }
 
 export async function packInHand(page: Page, roll: ReturnType<typeof cameraRoll>): Promise<PackInHand> {
+  await goTo(page, '#/');
+  await tapButton(page, benchWords.demoIn);
+  await button(page, benchWords.demoOut).waitFor();
+  await page.locator('.bench-card').first().tap();
+  await page.locator('.line').first().waitFor();
+  const demoId = packIdOn(page);
   const stoppedId = await beginPack(page, { name: 'Dented one, bought used from a seller with a long name' });
   await goTo(page, `#/${stoppedId}/item/case-damage`);
   await page.locator('[data-grade="failed"]').tap();
@@ -46,7 +55,7 @@ export async function packInHand(page: Page, roll: ReturnType<typeof cameraRoll>
   await writeOnCallout(page, 'leader', 'tape over the vent');
   await leaveCallouts(page);
   await page.waitForURL(/\/item\//);
-  return { packId, photoId, stoppedId };
+  return { packId, photoId, stoppedId, demoId };
 }
 
 /** Every screen of the app, and what is laid over screens, by name with the way there. */
@@ -54,6 +63,7 @@ export function everyScreen({
   packId,
   photoId,
   stoppedId,
+  demoId,
 }: PackInHand): [name: string, go: (page: Page) => Promise<void>][] {
   const at = (place: string) => (page: Page) => goTo(page, `#/${packId}${place}`);
   const over =
@@ -100,6 +110,14 @@ export function everyScreen({
       'sheet',
       async (page) => {
         await at('/sheet')(page);
+        await page.getByRole('article').waitFor();
+      },
+    ],
+    ['demo-pack', (page) => goTo(page, `#/${demoId}`)],
+    [
+      'demo-sheet',
+      async (page) => {
+        await goTo(page, `#/${demoId}/sheet`);
         await page.getByRole('article').waitFor();
       },
     ],
