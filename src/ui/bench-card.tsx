@@ -20,11 +20,8 @@ export function BenchCard({ card, href, pictureUrl }: { card: PackCard; href: st
       <Tape>{words.packLabel(card.name, card.sample)}</Tape>
       <div class="inside">
         <div class="picture">
-          {pictureUrl ? (
-            <img class="card-picture" src={pictureUrl} alt="" />
-          ) : (
-            <Lid outcome={card.worst ?? 'notSeen'} widthPx={44} />
-          )}
+          {pictureUrl && <img class="card-picture" src={pictureUrl} alt="" />}
+          {card.photoId === null && <Lid outcome={card.worst ?? 'notSeen'} widthPx={44} />}
         </div>
         <div>
           <strong>{begun ? verdictWords(card.verdict).title : stageWords[card.stage]}</strong>

@@ -27,6 +27,8 @@ export function Dialog({ title, whole, onClose, children }: DialogProps) {
       class={whole ? 'over whole' : 'over'}
       aria-label={title}
       onCancel={(event) => {
+        // A file box inside says `cancel` as well, when the camera is left without a picture: that closes nothing.
+        if (event.target !== element.current) return;
         event.preventDefault();
         onClose();
       }}

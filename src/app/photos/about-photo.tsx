@@ -78,7 +78,7 @@ export function AboutPhoto({
         </>
       }
     >
-      <button type="button" class="about-photo" onClick={onDraw} aria-label={say.edit}>
+      <button type="button" class="about-photo" onClick={onDraw}>
         {url && (
           <img
             src={url}

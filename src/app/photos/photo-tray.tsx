@@ -91,7 +91,7 @@ export function PhotoTray({ session, zone, itemId, what, onAdded, onClose }: Pho
         accept="image/*"
         capture="environment"
         tabIndex={-1}
-        aria-label={photoWords.camera}
+        aria-hidden="true"
         data-photo="camera"
         onCancel={() => void photoArrived()}
         onChange={(event) => void take(event.currentTarget)}
@@ -103,7 +103,7 @@ export function PhotoTray({ session, zone, itemId, what, onAdded, onClose }: Pho
         accept="image/*"
         multiple
         tabIndex={-1}
-        aria-label={photoWords.fromPhone}
+        aria-hidden="true"
         data-photo="phone"
         onCancel={() => void photoArrived()}
         onChange={(event) => void take(event.currentTarget)}

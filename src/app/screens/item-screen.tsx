@@ -30,7 +30,7 @@ type Over = 'none' | 'notSeen' | 'doesNotApply' | 'why' | 'note' | 'photo' | 'st
 /** One item: its question, its sentences as big choices, and what goes with the answer. */
 export function ItemScreen({ session, item }: { session: PackSession; item: Item }) {
   const [over, setOver] = useState<Over>('none');
-  const [planned, setPlanned] = useState<Evidence>('seen');
+  const [planned, setPlanned] = useState<Evidence | null>(null);
   const record = session.record.value;
   const grading = session.grading.value;
   const { definition } = session.definition;
@@ -49,7 +49,10 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
     await session.put({ puts: [{ subject: 'answer', part: item.id, v: next }], undoLabel: `${item.title}: ${label}` });
   }
   async function choose(grade: Grade) {
-    await give({ kind: 'grade', grade, evidence, ...(note !== '' && { note }) }, GRADE_WORDS[grade]);
+    await give(
+      { kind: 'grade', grade, evidence: evidence ?? 'seen', ...(note !== '' && { note }) },
+      GRADE_WORDS[grade],
+    );
     if (item.stop && grade === 'failed') setOver('stop');
   }
   async function clear() {
@@ -221,7 +224,7 @@ function said(answer: Answer | undefined, result: ItemResult | undefined): strin
   return answer?.kind === 'grade' && answer.unlooked ? itemWords.unlooked : '';
 }
 
-function EvidenceChoice({ evidence, onChoose }: { evidence: Evidence; onChoose: (evidence: Evidence) => void }) {
+function EvidenceChoice({ evidence, onChoose }: { evidence: Evidence | null; onChoose: (evidence: Evidence) => void }) {
   return (
     <ChoiceField
       label={itemWords.how}

@@ -3,7 +3,7 @@ import type { LidOutcome } from '../../drawing/lid-glyph.ts';
 import { calloutWords } from '../../text/callouts.ts';
 import { DrawingView } from '../drawing-view.tsx';
 import { Lid } from '../lid.tsx';
-import { calloutName, type ShownCallout } from './shown-callout.ts';
+import type { ShownCallout } from './shown-callout.ts';
 
 /** A question that callouts of this photo may belong to. */
 export interface CalloutItem {
@@ -29,7 +29,7 @@ export function CalloutLegend({ callouts, items, onChoose }: CalloutLegendProps)
         const written = callout.text || item?.title;
         return (
           <li key={callout.id}>
-            <button type="button" aria-label={calloutName(callout)} onClick={() => onChoose(callout.id)}>
+            <button type="button" onClick={() => onChoose(callout.id)}>
               {callout.number === null ? (
                 <DrawingView drawing={icon(callout.kind)} />
               ) : (
