@@ -7,7 +7,7 @@ const server = await preview({
 });
 console.log(`
 Underlid is ready at ${server.resolvedUrls.local[0]}
-On its first screen, “Demo bench” lays two invented packs out to look at.
+On its first screen, “Lay out the demo bench” brings two invented packs to look at.
 A phone needs HTTPS to install it: see “Put it on a phone” in README.md. Ctrl-C ends the server.
 `);
 
