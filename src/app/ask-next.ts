@@ -1,4 +1,4 @@
-import { nextQuestionAmong } from '../grading/next-question-among.ts';
+import { lookHereNext } from '../grading/look-here-next.ts';
 import type { LidOffState } from '../schema/checklist.ts';
 import { type Asking, type Question, questionId, questionsOf } from './questions.ts';
 
@@ -15,7 +15,7 @@ export interface AskNext {
 export function askNext(asking: Asking, state: LidOffState): AskNext | null {
   const open = asking.definition.zones.flatMap(({ id }) => questionsOf(asking, state, id)).filter((one) => one.open);
   const find = (kind: Question['kind'], id: string) => open.find((one) => one.kind === kind && questionId(one) === id);
-  const next = nextQuestionAmong(asking.definition, asking.record, {
+  const next = lookHereNext(asking.definition, asking.record, {
     mayAsk: (kind, id) => find(kind, id) !== undefined,
   });
   const best = next && find(next.kind, next.id);

@@ -5,7 +5,6 @@ import { findingsOf } from './findings.ts';
 import type { Grading, ItemResult } from './grading.ts';
 import { hazardsOf } from './hazards.ts';
 import { ledgerOf, lostPointsOf } from './ledger.ts';
-import { nextQuestion } from './next-question.ts';
 import { isSettled, outcomesIn } from './outcome-set.ts';
 import { type ItemOutcomes, outcomesOf } from './outcomes.ts';
 import { type Advice, coreRemedies, reliefsOf } from './relief.ts';
@@ -62,7 +61,6 @@ export function gradeRecord(
     remedies: after?.printed ?? [],
     after: after?.after ?? { outside: null, workshop: null },
     ledger: shown ? ledgerOf(definition, core, { sets, standing }) : null,
-    next: nextQuestion({ definition, facts: record.facts, outcomes, core, reliefs }),
     openSafetyItemIds: asked.filter(({ item, set }) => item.safety && !isSettled(set)).map(({ item }) => item.id),
   };
 }

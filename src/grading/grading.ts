@@ -32,7 +32,6 @@ export interface Grading {
   /** Scores after the outside remedies, and after all; null where the score is withheld or nothing applies. */
   after: { outside: Range | null; workshop: Range | null };
   ledger: Ledger | null;
-  next: NextQuestion | null;
   /** Safety items still open (more than one outcome possible, not counting does-not-apply by an excluded fact). */
   openSafetyItemIds: string[];
 }

@@ -33,7 +33,7 @@ export async function gradingsPerSecond(file: URL = DEFINITION): Promise<{ perSe
   const start = performance.now();
   let count = 0;
   while (performance.now() - start < MEASURE_MS) {
-    if (gradeRecord(definition, record).next === null) throw new Error('gradingsPerSecond: the record must be open');
+    if (gradeRecord(definition, record).settled) throw new Error('gradingsPerSecond: the record must be open');
     count++;
   }
   return { perSecond: (1000 * count) / (performance.now() - start), items: definition.items.length };

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gradeRecord } from '../../src/grading/grade-record.ts';
 import type { Grading, NextQuestion } from '../../src/grading/grading.ts';
+import { lookHereNext } from '../../src/grading/look-here-next.ts';
 import type { Checklist } from '../../src/schema/checklist.ts';
 import type { Outcome } from '../../src/schema/grade.ts';
 import { VERDICTS } from '../../src/schema/verdict.ts';
@@ -18,7 +19,7 @@ describe('look here next', () => {
       fc.property(sceneArb, ({ definition, record }) => {
         const grading = gradeRecord(definition, record);
         const plain = grading.stop === 'failed' ? null : plainNext(definition, record, grading);
-        expect(grading.next).toEqual(
+        expect(lookHereNext(definition, record)).toEqual(
           plain && {
             ...plain,
             meanWidthPoints: expect.closeTo(plain.meanWidthPoints, 9),
@@ -42,7 +43,7 @@ describe('look here next', () => {
       rawItem({ id: 'a', zone: 'case', weight: 3 }),
       rawItem({ id: 'b', zone: 'case', hazard: 'heat', severity: 2 }),
     ];
-    const { next } = gradeRecord(definitionWith({ ...ONE_ZONE, items }), { route: 'short', facts: {}, answers: {} });
+    const next = lookHereNext(definitionWith({ ...ONE_ZONE, items }), { route: 'short', facts: {}, answers: {} });
     expect(next).toEqual({
       kind: 'item',
       id: 'b',
@@ -56,8 +57,8 @@ describe('look here next', () => {
     const items = (weights: number[]) =>
       weights.map((weight, place) => rawItem({ id: `item-${place}`, zone: 'case', weight }));
     const nextOf = (weights: number[]) =>
-      gradeRecord(definitionWith({ ...ONE_ZONE, items: items(weights) }), { route: 'short', facts: {}, answers: {} })
-        .next?.id;
+      lookHereNext(definitionWith({ ...ONE_ZONE, items: items(weights) }), { route: 'short', facts: {}, answers: {} })
+        ?.id;
     expect(nextOf([1, 2, 1])).toBe('item-1');
     expect(nextOf([1, 2, 2])).toBe('item-1');
     expect(nextOf([3, 3, 3, 3, 3, 3, 3])).toBe('item-0');
@@ -69,7 +70,7 @@ describe('look here next', () => {
       rawItem({ id: 'floor', zone: 'case', onlyIf: { fact: 'metal-case', is: 'yes' } }),
     ];
     const answers = { lid: graded('sound'), floor: graded('weak') };
-    const { next } = gradeRecord(definitionWith({ ...ONE_ZONE, items }), { route: 'short', facts: {}, answers });
+    const next = lookHereNext(definitionWith({ ...ONE_ZONE, items }), { route: 'short', facts: {}, answers });
     // Either choice settles all: {weak} or {does not apply}. Now (1 + 0)/2 to (1 + 1)/2: 50 points.
     expect(next).toEqual({
       kind: 'fact',
@@ -88,7 +89,7 @@ describe('look here next', () => {
       rawItem({ id: 'floor', zone: 'case', onlyIf: { fact: 'metal-case', is: 'yes' } }),
     ];
     const answers = { lid: graded('sound') };
-    const { next } = gradeRecord(definitionWith({ ...ONE_ZONE, items }), { route: 'short', facts: {}, answers });
+    const next = lookHereNext(definitionWith({ ...ONE_ZONE, items }), { route: 'short', facts: {}, answers });
     expect(next).toMatchObject({ kind: 'item', id: 'floor', meanVerdictSteps: 0.4 });
   });
 
@@ -99,7 +100,7 @@ describe('look here next', () => {
     ];
     const definition = definitionWith({ ...ONE_ZONE, items });
     const next = (route: 'short' | 'whole', answers: GradedRecord['answers']) =>
-      gradeRecord(definition, { route, facts: {}, answers }).next;
+      lookHereNext(definition, { route, facts: {}, answers });
     expect(next('short', { lid: graded('sound') })).toBeNull();
     expect(next('whole', { lid: graded('sound'), floor: graded('weak') })?.id).toBe('metal-case');
   });
@@ -109,7 +110,7 @@ describe('look here next', () => {
       rawItem({ id: 'swollen', zone: 'case', stop: true, grades: { sound: 'S.', failed: 'F.' } }),
       rawItem({ id: 'lid', zone: 'case', grades: { sound: 'S.', failed: 'F.' } }),
     ];
-    const { next } = gradeRecord(definitionWith({ ...ONE_ZONE, items }), { route: 'short', facts: {}, answers: {} });
+    const next = lookHereNext(definitionWith({ ...ONE_ZONE, items }), { route: 'short', facts: {}, answers: {} });
     // sound: lid open, mindTheList to noFinding, 50 to 100; failed: nothing left. Means 0.5 and 25; now 100.
     expect(next).toEqual({
       kind: 'item',
@@ -123,7 +124,7 @@ describe('look here next', () => {
   it('still names an item that was not seen: it is open', () => {
     const items = [rawItem({ id: 'lid', zone: 'case' })];
     const record = { route: 'short', facts: {}, answers: { lid: notSeen() } } as const;
-    expect(gradeRecord(definitionWith({ ...ONE_ZONE, items }), record).next?.id).toBe('lid');
+    expect(lookHereNext(definitionWith({ ...ONE_ZONE, items }), record)?.id).toBe('lid');
   });
 });
 

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gradeRecord } from '../../src/grading/grade-record.ts';
 import type { Grading, Range } from '../../src/grading/grading.ts';
+import { lookHereNext } from '../../src/grading/look-here-next.ts';
 import { type Checklist, RISK_LEVELS } from '../../src/schema/checklist.ts';
 import { GRADES, type Grade, gradeRank } from '../../src/schema/grade.ts';
 import { VERDICTS } from '../../src/schema/verdict.ts';
@@ -174,7 +175,8 @@ describe('for any definition and record', () => {
         expect(grading.factor.low).toBeLessThanOrEqual(grading.factor.high);
         expect(grading.settled).toBe(Math.abs(grading.settledShareFrac - 1) < 1e-12);
         expect(grading.settled).toBe(grading.settledCount === grading.askedCount);
-        expect(grading.next === null).toBe(grading.settled || grading.stop === 'failed');
+        const next = lookHereNext(definition, record);
+        expect(next === null).toBe(grading.settled || grading.stop === 'failed');
       }),
       RUNS,
     );

@@ -106,13 +106,12 @@ describe('nothing to score', () => {
     answers: { one: doesNotApply(), two: doesNotApply() },
   });
 
-  it('has no Build, score, after-scores, ledger or next question, and is settled', () => {
+  it('has no Build, score, after-scores, or ledger, and is settled', () => {
     expect(grading).toMatchObject({
       build: null,
       score: null,
       after: { outside: null, workshop: null },
       ledger: null,
-      next: null,
       settled: true,
       settledShareFrac: 1,
       factor: { low: 1, high: 1 },

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { gradeRecord } from '../../src/grading/grade-record.ts';
-import type { Grading, Range } from '../../src/grading/grading.ts';
+import type { Grading, NextQuestion, Range } from '../../src/grading/grading.ts';
+import { lookHereNext } from '../../src/grading/look-here-next.ts';
 import type { Answer } from '../../src/schema/answer.ts';
 import { doesNotApply, graded, notSeen } from './answer-with.ts';
 import { deepFreeze } from './deep-freeze.ts';
@@ -36,7 +37,7 @@ describe('a serious finding that only a workshop clears', () => {
     expect(grading.settled).toBe(true);
     expect(grading.settledCount).toBe(9);
     expect(grading.settledShareFrac).toBe(1);
-    expect(grading.next).toBeNull();
+    expect(grading.lookHereNext).toBeNull();
   });
 
   // case 2/2 = 1 · cells (4 + 2 + 3·0)/9 = 6/9 · bms (5·0.75 + 2·0.35 + 1)/8 = 5.45/8 = 0.68125; W 1:2:1
@@ -231,7 +232,7 @@ describe('a safety item still open', () => {
   });
 
   it('looks at the vents next, which settles everything: narrower by 53.277188', () => {
-    expect(grading.next).toEqual({
+    expect(grading.lookHereNext).toEqual({
       kind: 'item',
       id: 'vents',
       meanVerdictSteps: 0,
@@ -268,7 +269,7 @@ describe('a short route', () => {
     expect([grading.askedCount, grading.itemCount, grading.settledCount]).toEqual([6, 9, 6]);
     expect(grading.zones.map(({ askedCount }) => askedCount)).toEqual([1, 3, 2]);
     expect(grading.settled).toBe(true);
-    expect(grading.next).toBeNull();
+    expect(grading.lookHereNext).toBeNull();
   });
 
   // case 0.35 · cells (4·0.75 + 2 + 3·0.75)/9 = 7.25/9 · bms (0 + 2·0.75)/7 = 1.5/7
@@ -343,7 +344,7 @@ describe('a failed stop item', () => {
     expect(grading.after).toEqual({ outside: null, workshop: null });
     expect(grading.remedies).toEqual([]);
     expect(grading.ledger).toBeNull();
-    expect(grading.next).toBeNull();
+    expect(grading.lookHereNext).toBeNull();
   });
 
   // case low 2/3, high 1 · cells low 0, high (3 + 1)/10 = 0.4 · bms low 5/8, high 1
@@ -378,8 +379,10 @@ describe('the same pack while the stop item is only possible', () => {
   });
 });
 
-function grade(record: Parameters<typeof gradeRecord>[1]): Grading {
-  return gradeRecord(smallDefinition, deepFreeze(record));
+/** The grading, and beside it the question to look at next. */
+function grade(record: Parameters<typeof gradeRecord>[1]): Grading & { lookHereNext: NextQuestion | null } {
+  const frozen = deepFreeze(record);
+  return { ...gradeRecord(smallDefinition, frozen), lookHereNext: lookHereNext(smallDefinition, frozen) };
 }
 
 /** Every item with why its set is what it is, and the set. */

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { gradeRecord } from '../../src/grading/grade-record.ts';
-import { nextQuestionAmong } from '../../src/grading/next-question-among.ts';
+import { lookHereNext } from '../../src/grading/look-here-next.ts';
 import { sceneArb } from './arbitrary-record.ts';
 import { definitionWith, rawItem } from './small-definition.ts';
 
@@ -9,8 +8,8 @@ describe('look here next, among the questions that can be put now', () => {
   it('is the engine’s own choice when every question can be put', () => {
     fc.assert(
       fc.property(sceneArb, ({ definition, record }) => {
-        const among = nextQuestionAmong(definition, record, { mayAsk: () => true });
-        expect(among).toEqual(gradeRecord(definition, record).next);
+        const among = lookHereNext(definition, record, { mayAsk: () => true });
+        expect(among).toEqual(lookHereNext(definition, record));
       }),
       { numRuns: 500 },
     );
@@ -22,7 +21,7 @@ describe('look here next, among the questions that can be put now', () => {
     const definition = definitionWith({ zones: [{ id: 'case', title: 'Case', weight: 1 }], remedies: [], items });
     const record = { route: 'short' as const, facts: {}, answers: {} };
     const asked = (mayAsk: (id: string) => boolean) =>
-      nextQuestionAmong(definition, record, { mayAsk: (_kind, id) => mayAsk(id) })?.id ?? null;
+      lookHereNext(definition, record, { mayAsk: (_kind, id) => mayAsk(id) })?.id ?? null;
     expect([asked(() => true), asked((id) => id !== 'a'), asked(() => false)]).toEqual(['a', 'b', null]);
   });
 });
