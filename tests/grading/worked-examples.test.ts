@@ -5,6 +5,7 @@ import { lookHereNext } from '../../src/grading/look-here-next.ts';
 import type { Answer } from '../../src/schema/answer.ts';
 import { doesNotApply, graded, notSeen } from './answer-with.ts';
 import { deepFreeze } from './deep-freeze.ts';
+import { itemTable } from './item-table.ts';
 import { smallDefinition } from './small-definition.ts';
 
 /** Every expected number is worked by hand in the comment above it, from DESIGN §5 and the table of small-definition. */
@@ -383,13 +384,6 @@ describe('the same pack while the stop item is only possible', () => {
 function grade(record: Parameters<typeof gradeRecord>[1]): Grading & { lookHereNext: NextQuestion | null } {
   const frozen = deepFreeze(record);
   return { ...gradeRecord(smallDefinition, frozen), lookHereNext: lookHereNext(smallDefinition, frozen) };
-}
-
-/** Every item with why its set is what it is, and the set. */
-function itemTable(grading: Grading): Record<string, string> {
-  return Object.fromEntries(
-    grading.items.map(({ itemId, because, possible }) => [itemId, `${because}: ${possible.join(' ')}`]),
-  );
 }
 
 function expectOne(range: Range | null, value: number): void {

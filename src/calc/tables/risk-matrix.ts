@@ -5,7 +5,7 @@ export type RiskMatrixLevel = 'high' | 'serious' | 'medium' | 'low';
 /**
  * Rows: probability A frequent … E improbable. Columns: severity 1 catastrophic … 4 negligible.
  *
- * Cell 3E is printed Low in one transcription and Medium in another. The value table of MIL-STD-882D gives 3E = 17,
+ * Cell 3E is printed Low in one copy and Medium in another. The value table of MIL-STD-882D gives 3E = 17,
  * inside its band 10–17, Medium, and those bands reproduce every other cell here: Medium is taken.
  * Row F (eliminated) is left out: no grade leads to it.
  */
@@ -20,7 +20,7 @@ const ROWS: Readonly<Record<RiskMatrixLikelihood, Readonly<Record<RiskMatrixSeve
 /**
  * Risk level of a severity category and a probability level.
  *
- * Source  MIL-STD-882E (11 May 2012, Change 1 2023), Table III, read in transcription
+ * Source  MIL-STD-882E (11 May 2012, Change 1 2023), Table III, read in two copies
  * Check   tests/calc/tables/risk-matrix.test.ts
  */
 export function riskLevelOf(severity: RiskMatrixSeverity, likelihood: RiskMatrixLikelihood): RiskMatrixLevel {

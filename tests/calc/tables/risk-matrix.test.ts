@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { riskLevelOf } from '../../../src/calc/tables/risk-matrix.ts';
 
 /**
- * MIL-STD-882E (11 May 2012, Change 1 2023), Table III, written out cell by cell from its transcription.
- * 3E: one transcription prints Low, another Medium. MIL-STD-882D's value table gives 3E = 17, and its band 10–17 is
+ * MIL-STD-882E (11 May 2012, Change 1 2023), Table III, written out cell by cell from a copy of it.
+ * 3E: one copy prints Low, another Medium. MIL-STD-882D's value table gives 3E = 17, and its band 10–17 is
  * Medium (band limits from memory); the same bands reproduce every other cell (test below). Medium is taken.
  */
 const TABLE_III = [
