@@ -49,6 +49,9 @@ export function PackPlace({ session, place, id }: { session: PackSession; place:
     case 'item': {
       const item = definition.items.find((candidate) => candidate.id === id);
       if (!item) return <Nowhere session={session} />;
+      if (item.state === 'loaded' && stopFindings(definition, session.grading.value).length > 0) {
+        return <Stopped session={session} />;
+      }
       const screen = <ItemScreen key={id} session={session} item={item} />;
       return item.state === 'arrival' || item.state === 'loaded' || item.stop ? (
         screen
@@ -145,8 +148,8 @@ function Stopped({ session }: { session: PackSession }) {
 
 function Nowhere({ session }: { session: PackSession }) {
   return (
-    <Screen title={packWords.lost} back={{ href: hrefTo(session.packId), label: words.back }}>
-      <p>{packWords.lostHint}</p>
+    <Screen title={packWords.nowhere} back={{ href: hrefTo(session.packId), label: words.back }}>
+      <p>{packWords.nowhereHint}</p>
     </Screen>
   );
 }

@@ -73,6 +73,8 @@ export const packWords = {
   putAwayNow: 'Put it away',
   lost: 'There is no such pack on this phone.',
   lostHint: 'It may be on another phone, or the address was cut off. A bundle restored in Keep brings packs back.',
+  nowhere: 'There is no such place in this pack.',
+  nowhereHint: 'The address was cut off, or this pack’s checklist does not have it.',
   toBench: 'To the bench',
   noDefinition:
     'The checklist this pack was begun with is not on this phone, so it cannot be graded. Nothing was changed. Restore the bundle it came from in Keep.',

@@ -18,28 +18,39 @@ export function formatValue(value: number, unit: string): string {
   return withUnit(formatTyped(value), unit);
 }
 
+/** Of a value that may have been typed in the other system of units: six significant digits, no conversion noise. */
+function withoutNoise(value: number): number {
+  return Number(value.toPrecision(6));
+}
+
 /** Mass: as typed in kg, or pounds to one decimal. */
 export function formatMass(massKg: number, units: UnitChoice): string {
-  return units === 'metric' ? formatValue(massKg, 'kg') : withUnit(formatFixed(lbFromKg(massKg), 1), 'lb');
+  return units === 'metric'
+    ? formatValue(withoutNoise(massKg), 'kg')
+    : withUnit(formatFixed(lbFromKg(massKg), 1), 'lb');
 }
 
 /** Length: as typed in mm, or inches to two decimals. */
 export function formatLength(lengthMm: number, units: UnitChoice): string {
-  return units === 'metric' ? formatValue(lengthMm, 'mm') : withUnit(formatFixed(inFromMm(lengthMm), 2), 'in');
+  return units === 'metric'
+    ? formatValue(withoutNoise(lengthMm), 'mm')
+    : withUnit(formatFixed(inFromMm(lengthMm), 2), 'in');
 }
 
 /** Length × width × height with one unit at the end; any of them may be absent, shown as an open dash. */
 export function formatBox(sidesMm: readonly (number | undefined)[], units: UnitChoice): string {
   const sides = sidesMm.map((side) => {
     if (side === undefined) return '\u2013';
-    return units === 'metric' ? formatTyped(side) : formatFixed(inFromMm(side), 2);
+    return units === 'metric' ? formatTyped(withoutNoise(side)) : formatFixed(inFromMm(side), 2);
   });
   return withUnit(sides.join(`${NO_BREAK}×${NO_BREAK}`), units === 'metric' ? 'mm' : 'in');
 }
 
 /** Temperature: as typed in °C, or whole °F. */
 export function formatTemperature(tempDegC: number, units: UnitChoice): string {
-  return units === 'metric' ? formatValue(tempDegC, '°C') : withUnit(formatFixed(degFFromDegC(tempDegC), 0), '°F');
+  return units === 'metric'
+    ? formatValue(withoutNoise(tempDegC), '°C')
+    : withUnit(formatFixed(degFFromDegC(tempDegC), 0), '°F');
 }
 
 /** Money in the minor units of its currency, code first: "EUR 649.00". */

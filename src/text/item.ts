@@ -64,12 +64,14 @@ export const factWords = {
 
 export const zoneWords = {
   items: 'Items',
+  leftOpen: 'Left open earlier',
+  leftOpenHint: 'What can still be told is worth answering; what cannot is “Not seen”.',
   nothingNow: (state: string) => `Nothing of this zone is asked while the pack is ${state}.`,
   inState: (state: string, open: number, count: number) =>
     open === 0 ? `When ${state}: ${count}, all answered` : `When ${state}: ${open} of ${count} open`,
   restIsSound: (count: number) => `The rest of this zone is sound (${count})`,
   restIsSoundAsk: (count: number) =>
-    `Answer ${count} ${count === 1 ? 'item' : 'items'} as sound? Safety items are left for you to look at. The sheet says they were not looked at singly.`,
+    `Answer ${count} ${count === 1 ? 'item' : 'items'} as sound? Safety, stop and other grave items are left for you to look at. The sheet says they were not looked at singly.`,
   restIsSoundNow: 'Yes, the rest is sound',
   photos: 'Photos of this zone',
   open: 'open',

@@ -57,6 +57,8 @@ export const keepWords = {
   stoppedAt: (label: string, reason: string) => `Stopped at ${label}: ${reason}`,
   away: 'Packs put away',
   awayLead: 'Off the bench, with everything still in them.',
+  isBack: (label: string) => `${label} is back on the bench.`,
+  isRemoved: (label: string) => `${label} is removed from this phone.`,
   bringPackBack: 'Bring back',
   removeForGood: 'Remove for good',
   removeAsk: (label: string) =>

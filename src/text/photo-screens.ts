@@ -1,6 +1,10 @@
 /** Taking photos, the photos of a pack, one photo. (Problems with a file are in photos.ts.) */
 export const photoWords = {
   trayTitle: 'Photo',
+  added: 'photo added',
+  add: 'Add photos',
+  legend: 'What the numbers show',
+  restsOnIt: 'Make safe was passed with this photo, so it stays with the pack.',
   camera: 'Camera',
   cameraDetail: 'Camera, fine detail',
   cameraDetailHint: 'keeps twice the size, for print and solder',

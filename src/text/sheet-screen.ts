@@ -6,6 +6,8 @@ export const sheetScreenWords = {
   making: (page: number, pages: number) => (pages > 0 ? `Writing the PDF: ${page} of ${pages} …` : 'Writing the PDF …'),
   stop: 'Stop',
   ready: (fileName: string, size: string) => `${fileName}, ${size}, is ready.`,
+  shared: (fileName: string) => `${fileName} is shared.`,
+  saved: (fileName: string) => `${fileName} is among your downloads.`,
   share: 'Share',
   save: 'Save',
   failed: 'The PDF could not be written. Nothing in the record was changed. Close other apps and try again.',

@@ -13,6 +13,8 @@ export const words = {
   notSaved: 'not saved',
   tryAgain: 'Try again',
   safety: 'safety',
+  stop: 'stop',
+  takenBack: (label: string) => `taken back: ${label}`,
   inventedDemo: 'invented demo',
   sample: (sample: string) => `sample ${sample}`,
   unnamed: 'Pack without a name',

@@ -26,6 +26,12 @@ describe('what is missing before Lid off opens', () => {
     expect(missingForMakeSafe({ ...full, ...change }, CAUTIONS)).toEqual([words]);
   });
 
+  it('asks for a second person from 50 V on, and not at 49.9 V', () => {
+    expect(missingForMakeSafe({ ...full, packVoltageV: 50 }, CAUTIONS)).toEqual([parts.secondPerson]);
+    expect(missingForMakeSafe({ ...full, packVoltageV: 49.9 }, CAUTIONS)).toEqual([]);
+    expect(missingForMakeSafe({ ...full, packVoltageV: 58.4, company: 'second-person' }, CAUTIONS)).toEqual([]);
+  });
+
   it('asks 11 cautions above 50 V and 9 below, none under the same id', () => {
     expect(CAUTIONS).toHaveLength(11);
     expect(CAUTIONS.filter(({ above50V }) => !above50V)).toHaveLength(9);

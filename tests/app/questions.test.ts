@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { askNext } from '../../src/app/ask-next.ts';
 import { cardOf } from '../../src/app/card-of.ts';
+import { lostNow } from '../../src/app/lost-now.ts';
 import { type Question, questionId, questionsOf } from '../../src/app/questions.ts';
 import { stopFindings } from '../../src/app/stop-findings.ts';
+import { zoneProgress } from '../../src/app/zone-progress.ts';
 import { gradeRecord } from '../../src/grading/grade-record.ts';
 import { foldRecord } from '../../src/record/fold-record.ts';
 import type { Entry } from '../../src/schema/entry.ts';
@@ -81,6 +83,48 @@ describe('look here next', () => {
       ...live.map(({ id }): [string, string, unknown] => ['answer', id, grade('sound')]),
     ]);
     expect(askNext(asking, 'liveOpen')).toBeNull();
+  });
+});
+
+describe('progress of a zone', () => {
+  const vents = builtIn.items.filter(({ zone }) => zone === 'vents');
+
+  it('counts what is asked of it in every state, and is not done while 1 question of an earlier state is open', () => {
+    const puts = vents.slice(1).map(({ id }): [string, string, unknown] => ['answer', id, grade('sound')]);
+    const asking = askingWith([
+      ['fact', 'metal-case', { choice: 'yes' }],
+      ['fact', 'metal-case-closed', { choice: 'yes' }],
+      ...puts,
+    ]);
+    expect(zoneProgress(asking, 'vents', 'apart')).toEqual({
+      answeredCount: vents.length - 1,
+      askedCount: vents.length,
+      doneSoFar: false,
+    });
+  });
+
+  it('is done so far when only questions of a later state are open', () => {
+    const early = builtIn.items.filter(({ zone, state }) => zone === 'sensors' && state === 'untouched');
+    const asking = askingWith([
+      ['fact', 'heater-fitted', { choice: 'yes' }],
+      ...early.map(({ id }): [string, string, unknown] => ['answer', id, grade('sound')]),
+    ]);
+    const progress = zoneProgress(asking, 'sensors', 'untouched');
+    expect(progress.doneSoFar).toBe(true);
+    expect(progress.answeredCount).toBe(early.length + 1);
+    expect(progress.askedCount).toBeGreaterThan(progress.answeredCount);
+    expect(zoneProgress(asking, 'sensors', 'liveOpen').doneSoFar).toBe(false);
+  });
+});
+
+describe('before it is disturbed', () => {
+  it('names only what goes with the present state, and not what went with an earlier one', () => {
+    const asking = askingWith([]);
+    const leaving = (state: string) =>
+      builtIn.items.filter(({ lastChance }) => lastChance?.leaving === state).map(({ id }) => id);
+    expect(lostNow(asking, 'untouched').map(({ itemId }) => itemId)).toEqual(leaving('untouched'));
+    expect(lostNow(asking, 'liveOpen').map(({ itemId }) => itemId)).toEqual(leaving('liveOpen'));
+    expect(leaving('liveOpen').length).toBeGreaterThan(0);
   });
 });
 

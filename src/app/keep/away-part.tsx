@@ -10,31 +10,39 @@ import { store } from '../state/store.ts';
 /** Packs put away: bring one back, or remove it for good. */
 export function AwayPart() {
   const [asking, setAsking] = useState<PackCard | null>(null);
+  const [said, setSaid] = useState<string | null>(null);
   const away = cards.value.filter(({ gone }) => gone);
-  if (away.length === 0) return null;
+  if (away.length === 0 && said === null) return null;
 
-  async function bringBack(packId: string) {
+  async function bringBack({ packId, name, sample }: PackCard) {
     forgetOpenPack(packId);
     await openPack(packId);
     if (opened.value.state !== 'open') return;
-    await opened.value.session.put({ puts: [{ subject: 'pack', part: 'made', v: {} }] });
+    const saved = await opened.value.session.put({ puts: [{ subject: 'pack', part: 'made', v: {} }] });
+    if (saved) setSaid(say.isBack(words.packLabel(name, sample)));
   }
-  async function remove(packId: string) {
+  async function remove({ packId, name, sample }: PackCard) {
     setAsking(null);
     forgetOpenPack(packId);
     await store().erase(packId);
     await refreshBench();
+    setSaid(say.isRemoved(words.packLabel(name, sample)));
   }
   return (
     <section class="stack">
       <h2>{say.away}</h2>
-      <p class="muted small">{say.awayLead}</p>
+      {said !== null && (
+        <p class="notice calm" role="status">
+          {said}
+        </p>
+      )}
+      {away.length > 0 && <p class="muted small">{say.awayLead}</p>}
       <ul class="lines">
         {away.map((card) => (
           <li key={card.packId} class="stack away">
             <p>{words.packLabel(card.name, card.sample)}</p>
             <div class="row">
-              <button type="button" class="button" onClick={() => void bringBack(card.packId)}>
+              <button type="button" class="button" onClick={() => void bringBack(card)}>
                 {say.bringPackBack}
               </button>
               <button type="button" class="button quiet" onClick={() => setAsking(card)}>
@@ -51,7 +59,7 @@ export function AwayPart() {
             <button type="button" class="button primary" onClick={() => setAsking(null)}>
               {words.cancel}
             </button>
-            <button type="button" class="button" onClick={() => void remove(asking.packId)}>
+            <button type="button" class="button" onClick={() => void remove(asking)}>
               {say.removeForGood}
             </button>
           </div>

@@ -30,12 +30,15 @@ export function nameplateBoxes(session: PackSession) {
     return (
       <NumberField
         id={field}
+        owner={session.packId}
         label={labels[field]}
         unit={shown.unit}
         value={typeof stored === 'number' ? (shown.toShown?.(stored) ?? stored) : null}
         onChange={(value) => put(field, value === null ? null : (shown.toStored?.(value) ?? value))}
         check={shown.check}
         whole={shown.whole ?? false}
+        signed={shown.signed ?? false}
+        {...(shown.converted && { significantDigits: 6 })}
       />
     );
   }
@@ -76,15 +79,20 @@ export function nameplateBoxes(session: PackSession) {
     mass: (field: NameplateField) =>
       numeric(field, {
         check: positive,
+        converted: true,
         ...(imperial ? { unit: 'lb', toShown: lbFromKg, toStored: kgFromLb } : { unit: 'kg' }),
       }),
     length: (field: NameplateField) =>
       numeric(field, {
         check: positive,
+        converted: true,
         ...(imperial ? { unit: 'in', toShown: inFromMm, toStored: mmFromIn } : { unit: 'mm' }),
       }),
     temperature: (field: NameplateField) =>
-      numeric(field, imperial ? FAHRENHEIT : { unit: '°C', check: (value) => notTooCold(value) }),
+      numeric(
+        field,
+        imperial ? FAHRENHEIT : { unit: '°C', signed: true, converted: true, check: (value) => notTooCold(value) },
+      ),
   };
 }
 
@@ -92,12 +100,17 @@ interface Shown {
   unit: string;
   check: (value: number) => string | null;
   whole?: boolean;
+  signed?: boolean;
+  /** Kept in the other system of units by some: six digits are shown. */
+  converted?: boolean;
   toShown?: (stored: number) => number;
   toStored?: (shown: number) => number;
 }
 
 const FAHRENHEIT: Shown = {
   unit: '°F',
+  signed: true,
+  converted: true,
   check: (value) => notTooCold(degCFromDegF(value)),
   toShown: degFFromDegC,
   toStored: degCFromDegF,

@@ -34,6 +34,7 @@ export function QuestionLine({
       <Lid outcome={result?.grade ?? 'notSeen'} widthPx={22} />
       <span>
         <span class="title">{item.title}</span> {item.safety && <span class="tag">{words.safety}</span>}
+        {item.stop && <span class="tag">{words.stop}</span>}
       </span>
       <span class="side">{standing(result)}</span>
     </a>

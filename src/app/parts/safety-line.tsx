@@ -4,13 +4,16 @@ import { hrefTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
 
 /** On every screen under the lid: the state of the pack, and how many safety items are still open. */
-export function SafetyLine({ session }: { session: PackSession }) {
+export function SafetyLine({ session, onLidOff }: { session: PackSession; onLidOff?: boolean }) {
   const { state } = session.record.value;
   const openCount = session.grading.value.openSafetyItemIds.length;
   return (
     <p class="safety-line">
-      <span>{stateWords[state ?? LID_OFF_STATES[0]]}</span>
-      {openCount > 0 && <a href={hrefTo(session.packId, 'lid-off')}>{lidOffWords.openSafety(openCount)}</a>}
+      <span>{onLidOff ? '' : stateWords[state ?? LID_OFF_STATES[0]]}</span>
+      {openCount > 0 && onLidOff && <span>{lidOffWords.openSafety(openCount)}</span>}
+      {openCount > 0 && !onLidOff && (
+        <a href={hrefTo(session.packId, 'lid-off')}>{lidOffWords.openSafety(openCount)}</a>
+      )}
     </p>
   );
 }

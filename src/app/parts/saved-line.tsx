@@ -6,10 +6,13 @@ import type { PackSession } from '../state/pack-session.ts';
 export function SavedLine({ session }: { session: PackSession }) {
   const saving = session.saving.value;
   const label = session.undoLabel.value;
+  const takenBack = session.takenBack.value;
   return (
     <div class="saved-line">
       <SavedMark now={saving.now} onRetry={() => void session.flush()} />
-      <span class="saved-what">{label ?? ''}</span>
+      <span class="saved-what" role="status">
+        {takenBack === null ? (label ?? '') : words.takenBack(takenBack)}
+      </span>
       <button type="button" class="button quiet" disabled={label === null} onClick={() => void session.undo()}>
         {words.undo}
       </button>

@@ -35,6 +35,8 @@ export function AboutPhoto({
   const shown = definition.items.filter((item) => itemIds.includes(item.id));
   const others = definition.items.filter((item) => !itemIds.includes(item.id));
   const first = shown[0];
+  const restsOnIt = session.record.value.makeSafe.some((passage) => passage.coveredTerminalsPhoto === id);
+  const numbered = callouts.filter(({ number }) => number !== null);
   const linked = [
     ...others.filter(({ zone }) => zone === photo.zone),
     ...others.filter(({ zone }) => zone !== photo.zone),
@@ -89,6 +91,15 @@ export function AboutPhoto({
         )}
         <DrawingView drawing={calloutMarks({ callouts, widthPx: photo.widthPx, heightPx: photo.heightPx })} />
       </button>
+      {numbered.length > 0 && (
+        <ol class="small" aria-label={say.legend}>
+          {numbered.map(({ id: calloutId, number, text, itemId }) => (
+            <li key={calloutId}>
+              <strong>{number}</strong> {text ?? definition.items.find((item) => item.id === itemId)?.title ?? '–'}
+            </li>
+          ))}
+        </ol>
+      )}
       <ChoiceField
         label={say.zone}
         choices={zoneChoices(definition)}
@@ -149,9 +160,13 @@ export function AboutPhoto({
         <p>{say.size(photo.widthPx, photo.heightPx)}</p>
         <p class="hash">{say.originalHash(photo.originalSha256)}</p>
       </div>
-      <button type="button" class="button quiet" onClick={() => setRemoving(true)}>
-        {say.remove}
-      </button>
+      {restsOnIt ? (
+        <p class="small muted">{say.restsOnIt}</p>
+      ) : (
+        <button type="button" class="button quiet" onClick={() => setRemoving(true)}>
+          {say.remove}
+        </button>
+      )}
       {removing && (
         <Dialog title={say.remove} onClose={() => setRemoving(false)}>
           <p>{say.removeAsk}</p>

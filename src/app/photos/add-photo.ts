@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import type { IntakeProblem, TakenIn } from '../../photos/intake.ts';
 import type { Put } from '../../storage/store.ts';
+import { photoWords } from '../../text/photo-screens.ts';
 import type { PackSession } from '../state/pack-session.ts';
 import { loadIntake } from './load-intake.ts';
 
@@ -41,7 +42,8 @@ function write(session: PackSession, photo: TakenIn, { zone, itemId, detail }: P
   const { type, bytes, thumb, original, sha256 } = photo;
   return session.put({
     puts,
-    undoLabel: 'photo',
+    // What Make safe rests on is not taken out by an Undo pressed somewhere else.
+    ...(zone !== 'make-safe' && { undoLabel: photoWords.added }),
     photos: [
       { sha256, shelf: 'photos', content: { type, bytes } },
       { sha256, shelf: 'thumbs', content: { type: thumb.type, bytes: thumb.bytes } },

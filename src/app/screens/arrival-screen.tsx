@@ -28,8 +28,8 @@ export function ArrivalScreen({ session }: { session: PackSession }) {
   const loaded = questionsOf(asking, 'loaded');
   const facts = arrival.filter(({ kind }) => kind === 'fact');
   const items = arrival.filter(({ kind }) => kind === 'item');
-  const next = [...arrival, ...loaded].find(({ open }) => open);
   const stops = stopFindings(definition, grading);
+  const next = [...arrival, ...(stops.length === 0 ? loaded : [])].find(({ open }) => open);
   const photos = record.photos.filter(({ zone }) => zone === 'arrival');
 
   return (
@@ -77,7 +77,13 @@ export function ArrivalScreen({ session }: { session: PackSession }) {
         <h2>{arrivalWords.items}</h2>
         <QuestionList asking={asking} questions={items} />
       </section>
-      {loaded.length > 0 && (
+      {loaded.length > 0 && stops.length > 0 && (
+        <section class="stack">
+          <h2>{arrivalWords.loaded}</h2>
+          <p class="notice">{arrivalWords.loadedClosed}</p>
+        </section>
+      )}
+      {loaded.length > 0 && stops.length === 0 && (
         <section class="stack">
           <h2>{arrivalWords.loaded}</h2>
           <p class="muted small">{arrivalWords.loadedLead}</p>

@@ -1,12 +1,12 @@
-import { lostOnLeaving } from '../../grading/lost-on-leaving.ts';
 import { LID_OFF_STATES, type LidOffState } from '../../schema/checklist.ts';
 import { lidOffWords, beforeWords as say, stateWords } from '../../text/item.ts';
+import { words } from '../../text/words.ts';
 import { Lid } from '../../ui/lid.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { nowMs } from '../clock.ts';
+import { lostNow } from '../lost-now.ts';
 import { SafetyLine } from '../parts/safety-line.tsx';
 import { SmokeHelp } from '../parts/smoke-help.tsx';
-import { photoItemIds } from '../photo-item-ids.ts';
 import { goTo, hrefTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
 
@@ -14,7 +14,7 @@ import type { PackSession } from '../state/pack-session.ts';
 export function BeforeScreen({ session, state }: { session: PackSession; state: Exclude<LidOffState, 'apart'> }) {
   const record = session.record.value;
   const { definition } = session.definition;
-  const lost = lostOnLeaving(definition, record, { state, photoItemIds: photoItemIds(record) });
+  const lost = lostNow({ definition, record, grading: session.grading.value }, state);
   const nextState = LID_OFF_STATES[LID_OFF_STATES.indexOf(state) + 1] ?? 'apart';
   const home = hrefTo(record.packId, 'lid-off');
 
@@ -58,7 +58,7 @@ export function BeforeScreen({ session, state }: { session: PackSession; state: 
                   <a class="line" href={hrefTo(record.packId, 'item', itemId)}>
                     <Lid outcome="notSeen" widthPx={22} />
                     <span>
-                      <span class="title">{item?.title}</span>
+                      <span class="title">{item?.title}</span> {item?.safety && <span class="tag">{words.safety}</span>}
                       <br />
                       <span class="small muted">{what}</span>
                     </span>

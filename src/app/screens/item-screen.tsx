@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { ItemResult } from '../../grading/grading.ts';
 import type { Answer } from '../../schema/answer.ts';
-import type { Item } from '../../schema/checklist.ts';
+import { type Item, LID_OFF_STATES, type LidOffState } from '../../schema/checklist.ts';
 import { EVIDENCE, type Evidence, GRADES, type Grade } from '../../schema/grade.ts';
+import { arrivalWords } from '../../text/arrival.ts';
 import { GRADE_WORDS } from '../../text/grades.ts';
 import { itemWords } from '../../text/item.ts';
 import { stopWords } from '../../text/stop.ts';
@@ -41,6 +42,7 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
   const photos = record.photos.filter(({ itemIds }) => itemIds.includes(item.id));
   const chosen = answer?.kind === 'grade' ? answer.grade : null;
   const note = answer?.note ?? '';
+  const stops = stopFindings(definition, grading);
   const photoWanted = photos.length === 0 && wantsPhoto(item, chosen);
 
   const evidence = answer?.kind === 'grade' ? answer.evidence : planned;
@@ -80,6 +82,7 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
         <>
           <span class="saved">{place.position}</span>
           {item.safety && <span class="tag">{words.safety}</span>}
+          {item.stop && <span class="tag">{words.stop}</span>}
         </>
       }
       {...(underTheLid(item) && { under: <SafetyLine session={session} /> })}
@@ -104,8 +107,17 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
       }
       dockClass="two-rows even"
     >
+      {stops.length > 0 && (
+        <button type="button" class="notice stop-banner" onClick={() => setOver('stop')}>
+          <strong>{stopWords.title}</strong> {stops.map(({ title }) => title).join(', ')}
+        </button>
+      )}
+      {item.state === 'loaded' && <p class="notice calm small">{arrivalWords.loadedCaution}</p>}
       <p class="muted">{item.look}</p>
-      {item.lastChance && !answer && <p class="small">{itemWords.lostIfLeft(item.lastChance.lost)}</p>}
+      {note !== '' && <p class="own-note">{note}</p>}
+      {item.lastChance && !answer && isStillThere(item.lastChance.leaving, record.state) && (
+        <p class="small">{itemWords.lostIfLeft(item.lastChance.lost)}</p>
+      )}
       {result?.because === 'factExcludes' && <p class="notice calm">{itemWords.excluded}</p>}
       {photos.length > 0 && <Thumbs packId={record.packId} photos={photos} title={item.title} />}
 
@@ -206,11 +218,7 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
       )}
       {over === 'stop' && (
         <Dialog title={stopWords.title} whole onClose={() => setOver('none')}>
-          <StopSteps
-            packId={record.packId}
-            items={stopFindings(definition, grading)}
-            onCorrect={() => setOver('none')}
-          />
+          <StopSteps packId={record.packId} items={stops} onCorrect={() => setOver('none')} />
         </Dialog>
       )}
     </Screen>
@@ -233,6 +241,11 @@ function EvidenceChoice({ evidence, onChoose }: { evidence: Evidence | null; onC
       onChoose={onChoose}
     />
   );
+}
+
+/** Not once the pack has left that state: then the chance is gone. */
+function isStillThere(leaving: LidOffState, state: LidOffState | null): boolean {
+  return state === null || LID_OFF_STATES.indexOf(state) <= LID_OFF_STATES.indexOf(leaving);
 }
 
 function underTheLid(item: Item): boolean {

@@ -1,5 +1,4 @@
 import { useState } from 'preact/hooks';
-import { lostOnLeaving } from '../../grading/lost-on-leaving.ts';
 import type { LidOffState } from '../../schema/checklist.ts';
 import { formatFixed } from '../../text/format-number.ts';
 import { lidOffWords as say, stateWords } from '../../text/item.ts';
@@ -8,15 +7,16 @@ import { CutawayMap } from '../../ui/cutaway-map.tsx';
 import { Lid } from '../../ui/lid.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { askNext } from '../ask-next.ts';
+import { lostNow } from '../lost-now.ts';
 import { SafetyLine } from '../parts/safety-line.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
 import { SmokeHelp } from '../parts/smoke-help.tsx';
-import { photoItemIds } from '../photo-item-ids.ts';
 import { PhotoTray } from '../photos/photo-tray.tsx';
 import { hrefOf } from '../question-place.ts';
-import { type Asking, questionsOf } from '../questions.ts';
+import type { Asking } from '../questions.ts';
 import { goTo, hrefTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
+import { zoneProgress } from '../zone-progress.ts';
 
 /** The cutaway as the way in: six zones, what to look at next, what must be seen before the pack is disturbed. */
 export function LidOffScreen({ session, state }: { session: PackSession; state: LidOffState }) {
@@ -27,7 +27,7 @@ export function LidOffScreen({ session, state }: { session: PackSession; state: 
   const asking: Asking = { definition, record, grading };
   const next = askNext(asking, state);
   const nextZone = next && (next.question.kind === 'item' ? next.question.item.zone : next.question.fact.zone);
-  const lost = lostOnLeaving(definition, record, { state, photoItemIds: photoItemIds(record) });
+  const lost = lostNow(asking, state);
   const lostItems = lost.filter(({ open }) => open).length;
   const lostPhotos = lost.filter(({ needsPhoto }) => needsPhoto).length;
   const safety = definition.items.filter(({ id }) => grading.openSafetyItemIds.includes(id));
@@ -41,7 +41,7 @@ export function LidOffScreen({ session, state }: { session: PackSession; state: 
         label: words.packName(record.nameplate.name),
       }}
       middle={<SmokeHelp record={record} />}
-      under={<SafetyLine session={session} />}
+      under={<SafetyLine session={session} onLidOff />}
       dockClass="two-rows"
       dock={
         <>
@@ -64,13 +64,12 @@ export function LidOffScreen({ session, state }: { session: PackSession; state: 
       <CutawayMap
         cellsInSeries={record.nameplate.cellsInSeries ?? null}
         zones={definition.zones.map(({ id, title }) => {
-          const zone = grading.zones.find(({ zoneId }) => zoneId === id);
-          const now = questionsOf(asking, state, id);
+          const { answeredCount, askedCount, doneSoFar } = zoneProgress(asking, id, state);
           return {
             zoneId: id,
             title: title.toLowerCase() === 'bms' ? title : title.toLowerCase(),
-            progressText: words.countOf(zone?.settledCount ?? 0, zone?.askedCount ?? 0),
-            state: id === nextZone ? 'next' : now.some(({ open }) => open) ? 'todo' : 'done',
+            progressText: words.countOf(answeredCount, askedCount),
+            state: id === nextZone ? 'next' : doneSoFar ? 'done' : 'todo',
           };
         })}
         onChoose={(zoneId) => goTo(hrefTo(record.packId, 'zone', zoneId))}
@@ -106,7 +105,7 @@ export function LidOffScreen({ session, state }: { session: PackSession; state: 
         <details>
           <summary class="line plain">
             <Lid outcome="notSeen" widthPx={22} />
-            <span>{say.openSafety(safety.length)}</span>
+            <span>{say.safetyTitle}</span>
           </summary>
           <ul class="lines">
             {safety.map((item) => (

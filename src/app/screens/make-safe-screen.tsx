@@ -9,7 +9,7 @@ import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { NumberField } from '../../ui/fields/number-field.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { nowMs, utcOffsetMinutes } from '../clock.ts';
-import { type MakeSafeDraft, missingForMakeSafe } from '../make-safe-draft.ts';
+import { GUARDED_FROM_V, type MakeSafeDraft, missingForMakeSafe } from '../make-safe-draft.ts';
 import { makeSafeGate } from '../make-safe-gate.ts';
 import { SmokeHelp } from '../parts/smoke-help.tsx';
 import { Thumbs } from '../parts/thumbs.tsx';
@@ -34,7 +34,7 @@ export function MakeSafeScreen({ session }: { session: PackSession }) {
     acknowledged: [],
   });
   const draft = { ...kept, photoId: kept.photoId ?? unusedPhotoId(record) };
-  const cautions = CAUTIONS.filter(({ above50V }) => !above50V || (draft.packVoltageV ?? 0) >= 50);
+  const cautions = CAUTIONS.filter(({ above50V }) => !above50V || (draft.packVoltageV ?? 0) >= GUARDED_FROM_V);
   const missing = missingForMakeSafe(draft, cautions);
   const photo = record.photos.filter(({ id }) => id === draft.photoId);
 
@@ -89,7 +89,7 @@ export function MakeSafeScreen({ session }: { session: PackSession }) {
       >
         <p>{say.passed(formatMoment(gate.last.passedAtMs, utcOffsetMinutes(gate.last.passedAtMs)))}</p>
         <p>
-          {formatValue(gate.last.packVoltageV, 'V')} · {say.chargeStates[gate.last.chargeState]} ·{' '}
+          {formatValue(gate.last.packVoltageV, 'V')} · {say.chargeStateIs(say.chargeStates[gate.last.chargeState])} ·{' '}
           {say.companies[gate.last.company]}
         </p>
         <p class="muted">{say.goodUntil(formatClock(gate.goodUntilMs, utcOffsetMinutes(gate.goodUntilMs)))}</p>
@@ -105,9 +105,14 @@ export function MakeSafeScreen({ session }: { session: PackSession }) {
       dock={
         <>
           {asked && missing.length > 0 && (
-            <p class="notice" role="alert">
+            <p class="notice dock-line" role="alert">
               {say.missing(missing.join(', '))}
             </p>
+          )}
+          {again && gate.open && (
+            <button type="button" class="button" onClick={() => setAgain(false)}>
+              {words.cancel}
+            </button>
           )}
           <button type="button" class="button primary" aria-disabled={missing.length > 0} onClick={() => void pass()}>
             {say.pass}
@@ -118,13 +123,17 @@ export function MakeSafeScreen({ session }: { session: PackSession }) {
       <p class="notice">{say.lead}</p>
       <NumberField
         id="packVoltageV"
+        owner={session.packId}
         label={say.voltage}
         unit="V"
         value={draft.packVoltageV}
         onChange={(packVoltageV) => setDraft({ ...draft, packVoltageV })}
         check={(value) => (value >= 0 && value <= 2000 ? null : say.voltageWrong)}
       />
-      {(draft.packVoltageV ?? 0) >= 50 && <p class="notice">{ABOVE_50_V}</p>}
+      {(draft.packVoltageV ?? 0) >= GUARDED_FROM_V && <p class="notice">{ABOVE_50_V}</p>}
+      {farFrom(draft.packVoltageV, record.nameplate.nominalVoltageV) && (
+        <p class="notice calm">{say.notAsPromised(formatValue(record.nameplate.nominalVoltageV ?? 0, 'V'))}</p>
+      )}
       <ChoiceField
         label={say.chargeState}
         choices={(['low', 'part', 'full', 'unknown'] as const).map((id) => ({ id, text: say.chargeStates[id] }))}
@@ -182,6 +191,14 @@ export function MakeSafeScreen({ session }: { session: PackSession }) {
       )}
     </Screen>
   );
+}
+
+/** Our choice: an LFP pack stands within 25 % of its nominal voltage from empty (2.5 of 3.2 V) to full (3.65 V). */
+const NEAR_NOMINAL_FRAC = 0.25;
+
+function farFrom(packVoltageV: number | null, nominalVoltageV: number | undefined): boolean {
+  if (packVoltageV === null || nominalVoltageV === undefined) return false;
+  return Math.abs(packVoltageV - nominalVoltageV) > NEAR_NOMINAL_FRAC * nominalVoltageV;
 }
 
 /** The newest photo taken for this gate that no earlier passage rests on: one that came after the page was dropped. */

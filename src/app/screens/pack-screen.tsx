@@ -13,6 +13,7 @@ import { Tape } from '../../ui/tape.tsx';
 import { nowMs, utcOffsetMinutes } from '../clock.ts';
 import { makeSafeGate } from '../make-safe-gate.ts';
 import { SavedLine } from '../parts/saved-line.tsx';
+import { StopSteps } from '../parts/stop-steps.tsx';
 import { questionsOf } from '../questions.ts';
 import { goTo, hrefTo, type Place } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
@@ -32,9 +33,9 @@ export function PackScreen({ session }: { session: PackSession }) {
   const record = session.record.value;
   const grading = session.grading.value;
   const stations = stationsOf(session);
-  const next =
-    stations.find(({ done, closed, place }) => !done && !closed && place !== 'photos') ??
-    stations.find(({ place }) => place === 'sheet');
+  const stops = stopFindings(session.definition.definition, grading);
+  const open = stations.find(({ done, closed, place }) => !done && !closed && place !== 'photos');
+  const next = stops.length === 0 && open ? open : stations.find(({ place }) => place === 'sheet');
   const verdict = verdictWords(grading.verdict);
   const begun = grading.settledCount > 0;
 
@@ -61,6 +62,7 @@ export function PackScreen({ session }: { session: PackSession }) {
         </>
       }
     >
+      {stops.length > 0 && <StopSteps packId={record.packId} items={stops} />}
       <section class="stack">
         {begun ? (
           <>
@@ -120,10 +122,12 @@ function stationsOf(session: PackSession): Station[] {
   const { definition } = session.definition;
   const atMs = nowMs.value;
   const gate = makeSafeGate(record, atMs, utcOffsetMinutes(atMs));
-  const arrival = questionsOf({ definition, record, grading }, 'arrival');
+  const asking = { definition, record, grading };
+  const arrival = [...questionsOf(asking, 'arrival'), ...questionsOf(asking, 'loaded')];
   const answered = arrival.filter(({ open }) => !open).length;
   const stopped = stopFindings(definition, grading).length > 0;
-  const filled = Object.keys(record.nameplate).length;
+  // The sample's number is filled in by the app.
+  const filled = Object.keys(record.nameplate).filter((field) => field !== 'sample').length;
   const opened = record.state !== null;
   return [
     {
@@ -131,7 +135,7 @@ function stationsOf(session: PackSession): Station[] {
       title: say.nameplate,
       side: say.filled(filled),
       closed: false,
-      done: record.nameplate.name !== undefined && filled > 3,
+      done: record.nameplate.name !== undefined && filled > 2,
     },
     {
       place: 'arrival',
@@ -145,7 +149,7 @@ function stationsOf(session: PackSession): Station[] {
       title: say.makeSafe,
       side: stopped ? say.closedByStop : gateWords(gate, opened && grading.settled),
       closed: stopped,
-      done: gate.open || (opened && grading.settled),
+      done: !stopped && (gate.open || (opened && grading.settled)),
     },
     {
       place: 'lid-off',

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
-import { lidOffWords } from '../../text/item.ts';
 import { photoWords as say } from '../../text/photo-screens.ts';
 import { words } from '../../text/words.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { Screen } from '../../ui/screen.tsx';
+import { SavedLine } from '../parts/saved-line.tsx';
 import { Thumbs } from '../parts/thumbs.tsx';
 import { PhotoTray } from '../photos/photo-tray.tsx';
 import { zoneChoices } from '../photos/zone-choices.ts';
@@ -26,10 +26,14 @@ export function PhotosScreen({ session }: { session: PackSession }) {
         href: hrefTo(record.packId),
         label: words.packName(record.nameplate.name),
       }}
+      dockClass="two-rows"
       dock={
-        <button type="button" class="button primary" onClick={() => setTray(true)}>
-          {lidOffWords.photoFirst}
-        </button>
+        <>
+          <SavedLine session={session} />
+          <button type="button" class="button primary" onClick={() => setTray(true)}>
+            {say.add}
+          </button>
+        </>
       }
     >
       <ChoiceField
@@ -63,9 +67,9 @@ export function PhotosScreen({ session }: { session: PackSession }) {
           itemId={null}
           what={say.photosOf}
           onClose={() => setTray(false)}
-          onAdded={([first]) => {
+          onAdded={([first, ...more]) => {
             setTray(false);
-            if (first !== undefined) goTo(hrefTo(record.packId, 'photo', `${first}/new`));
+            if (first !== undefined && more.length === 0) goTo(hrefTo(record.packId, 'photo', `${first}/new`));
           }}
         />
       )}

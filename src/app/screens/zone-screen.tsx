@@ -28,7 +28,10 @@ export function ZoneScreen({ session, zone, state }: { session: PackSession; zon
     other,
     questions: questionsOf(asking, other, zone.id),
   }));
-  const next = now.find(({ open }) => open);
+  const left = LID_OFF_STATES.slice(0, LID_OFF_STATES.indexOf(state)).flatMap((earlier) =>
+    questionsOf(asking, earlier, zone.id).filter(({ open }) => open),
+  );
+  const next = [...now, ...left].find(({ open }) => open);
   const rest = restIsSound(definition, record, { zoneId: zone.id, state });
   const photos = record.photos.filter((photo) => photo.zone === zone.id);
 
@@ -77,6 +80,13 @@ export function ZoneScreen({ session, zone, state }: { session: PackSession; zon
         <QuestionList asking={asking} questions={now} />
       ) : (
         <p class="muted">{zoneWords.nothingNow(stateWords[state])}</p>
+      )}
+      {left.length > 0 && (
+        <section class="stack">
+          <h2>{zoneWords.leftOpen}</h2>
+          <p class="small muted">{zoneWords.leftOpenHint}</p>
+          <QuestionList asking={asking} questions={left} />
+        </section>
       )}
       {rest.length > 0 && (
         <button type="button" class="button" onClick={() => setOver('rest')}>

@@ -11,6 +11,7 @@ type Step =
   | { now: 'rest' }
   | { now: 'writing'; page: number; pages: number }
   | { now: 'ready'; pdf: MadePdf }
+  | { now: 'handedOver'; sentence: string }
   | { now: 'failed' };
 
 /** The sheet as a PDF: written with progress, then saved or shared. */
@@ -37,6 +38,14 @@ export function PdfActions({ sheet, packId }: { sheet: Sheet; packId: string }) 
     }
   }
 
+  async function share(file: File) {
+    if ((await shareFile(file)) === 'shared') setStep({ now: 'handedOver', sentence: say.shared(file.name) });
+  }
+  function save(file: File) {
+    saveFile(file, file.name);
+    setStep({ now: 'handedOver', sentence: say.saved(file.name) });
+  }
+
   if (step.now === 'writing') {
     return (
       <>
@@ -57,11 +66,11 @@ export function PdfActions({ sheet, packId }: { sheet: Sheet; packId: string }) 
           {say.ready(file.name, formatBytes(file.size))} {missingCount > 0 && say.missing(missingCount)}
         </p>
         {canShare(file) && (
-          <button type="button" class="button" onClick={() => void shareFile(file)}>
+          <button type="button" class="button" onClick={() => void share(file)}>
             {say.share}
           </button>
         )}
-        <button type="button" class="button primary" onClick={() => saveFile(file, file.name)}>
+        <button type="button" class="button primary" onClick={() => save(file)}>
           {say.save}
         </button>
       </>
@@ -69,6 +78,11 @@ export function PdfActions({ sheet, packId }: { sheet: Sheet; packId: string }) 
   }
   return (
     <>
+      {step.now === 'handedOver' && (
+        <p class="dock-line small" role="status">
+          ✓ {step.sentence}
+        </p>
+      )}
       {step.now === 'failed' && (
         <p class="dock-line notice" role="alert">
           {say.failed}

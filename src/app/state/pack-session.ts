@@ -25,6 +25,8 @@ export class PackSession {
   readonly entries = signal<Entry[]>([]);
   readonly saving = signal<Saving>({ now: 'saved' });
   readonly undoLabel = signal<string | null>(null);
+  /** What the last undo took back, until the next change. */
+  readonly takenBack = signal<string | null>(null);
   readonly record = computed(() => foldRecord(this.packId, this.entries.value));
   readonly grading = computed(() => this.grade(this.record.value));
   private readonly grade: ReturnType<typeof gradeWhenChanged>;
@@ -44,6 +46,7 @@ export class PackSession {
   async put(change: PendingChange): Promise<boolean> {
     this.entries.value = provisionalEntries(this.packId, this.entries.value, change.puts);
     this.waiting.push(change);
+    this.takenBack.value = null;
     await this.flush();
     return this.saving.value.now === 'saved';
   }
@@ -66,6 +69,7 @@ export class PackSession {
       this.saving.value = { now: 'notSaved', problem: result.problem };
       return;
     }
+    this.takenBack.value = this.undoLabel.value;
     await this.reload();
   }
 

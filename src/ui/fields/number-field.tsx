@@ -5,6 +5,8 @@ import { useDraft } from './use-draft.ts';
 
 interface NumberFieldProps {
   id: string;
+  /** Whose box it is, e.g. the pack's id: what could not be stored waits for that owner only. */
+  owner: string;
   label: string;
   unit: string;
   /** In the unit shown; null when not filled in. */
@@ -13,16 +15,23 @@ interface NumberFieldProps {
   /** Says what is wrong with a number that can be read, or null. */
   check?: (value: number) => string | null;
   whole?: boolean;
+  /** May be below zero: then the phone's keyboard must have a minus. */
+  signed?: boolean;
+  /** Digits that matter of a converted value; what was typed in this unit keeps all. */
+  significantDigits?: number;
 }
 
 /** A number with its unit. What cannot be read stays in the box, with a sentence below, and changes nothing stored. */
-export function NumberField({ id, label, unit, value, onChange, check, whole }: NumberFieldProps) {
-  const stored = value === null ? '' : String(Number(value.toPrecision(12)));
-  const draft = useDraft(stored, (text) => {
+export function NumberField({ id, owner, label, unit, value, onChange, check, ...rest }: NumberFieldProps) {
+  const { whole, signed, significantDigits = 12 } = rest;
+  const stored = value === null ? '' : String(Number(value.toPrecision(significantDigits)));
+  const draft = useDraft(`${owner}/${id}`, stored, (text) => {
     const found = readNumber(text);
+    if (found === null || problemOf(text) !== null) return false;
     if (found === 'empty') {
       if (value !== null) onChange(null);
-    } else if (problemOf(text) === null && found !== null && String(found) !== stored) onChange(found);
+    } else if (String(found) !== stored) onChange(found);
+    return true;
   });
 
   function problemOf(text: string): string | null {
@@ -38,7 +47,7 @@ export function NumberField({ id, label, unit, value, onChange, check, whole }: 
       <input
         id={id}
         type="text"
-        inputMode="decimal"
+        inputMode={signed ? 'text' : whole ? 'numeric' : 'decimal'}
         autocomplete="off"
         value={draft.text}
         aria-invalid={wrong !== null}

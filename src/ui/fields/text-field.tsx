@@ -24,8 +24,9 @@ export function TextField({
   placeholder,
   offers,
 }: TextFieldProps) {
-  const draft = useDraft(value, (text) => {
+  const draft = useDraft(id, value, (text) => {
     if (text.trim() !== value) onChange(text.trim());
+    return true;
   });
   const shared = {
     id,
