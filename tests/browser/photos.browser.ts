@@ -4,7 +4,6 @@ import { unzipSync } from 'fflate';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Photo } from '../../src/schema/photo.ts';
-import { lidOffWords } from '../../src/text/item.ts';
 import { photoWords } from '../../src/text/photo-screens.ts';
 import { photoProblemSentence } from '../../src/text/photos.ts';
 import { cameraRoll, TAKEN_AT } from './driver/camera-roll.ts';
@@ -55,8 +54,8 @@ async function storedPhotos(): Promise<Map<string, Photo & { id: string }>> {
 it('takes in nine photographs picked at once, 12 megapixels in each orientation and one of 48', async () => {
   const { page } = phone;
   await goTo(page, `#/${packId}/photos`);
-  await photograph(page, [...shots.values()], { by: lidOffWords.photoFirst, from: photoWords.fromPhone });
-  await openPhotoId(page);
+  await photograph(page, [...shots.values()], { by: photoWords.add, from: photoWords.fromPhone });
+  await expect.poll(() => page.locator('.thumb').count(), { timeout: 30_000 }).toBe(9);
   expect((await storedPhotos()).size).toBe(9);
 });
 
@@ -112,7 +111,7 @@ it.each([
   const { page } = phone;
   await goTo(page, `#/${packId}/photos`);
   const before = (await storedEntries(page)).length;
-  await photograph(page, roll.put(name, make()), { by: lidOffWords.photoFirst, from: photoWords.fromPhone });
+  await photograph(page, roll.put(name, make()), { by: photoWords.add, from: photoWords.fromPhone });
   await page.getByRole('alert').getByText(photoProblemSentence(problem, name), { exact: true }).waitFor();
   expect((await storedEntries(page)).length).toBe(before);
   // And the tray still takes a good one.

@@ -80,7 +80,12 @@ export function AboutPhoto({
         </>
       }
     >
-      <button type="button" class="about-photo" onClick={onDraw}>
+      <button
+        type="button"
+        class="about-photo"
+        style={{ aspectRatio: `${photo.widthPx} / ${photo.heightPx}` }}
+        onClick={onDraw}
+      >
         {url && (
           <img
             src={url}
