@@ -87,7 +87,7 @@ export const WREN: DemoPack = {
     ['link-section', 'sound', 'measured'],
     ['link-cover', 'passable', 'seen'],
     ['energy-claim', 'sound', 'seen'],
-    ['overcurrent-cutoff', 'weak', 'measured'],
+    ['overcurrent-cutoff', 'failed', 'measured'],
     ['charge-voltage-cutoff', 'sound', 'measured'],
     ['low-voltage-cutoff', 'sound', 'measured'],
     ['low-temperature-charge-cutoff', 'passable', 'measured'],
