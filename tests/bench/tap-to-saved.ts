@@ -1,7 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import type { Item } from '../../src/schema/checklist.ts';
 import { GRADES, type Grade } from '../../src/schema/grade.ts';
-import { lidOffWords } from '../../src/text/item.ts';
 import { photoWords } from '../../src/text/photo-screens.ts';
 import { storedEntries } from '../browser/driver/database.ts';
 import { beginPack, makeSafe } from '../browser/driver/job.ts';
@@ -62,8 +61,8 @@ export async function tapToSaved(
 
 async function takePhotos(page: Page, packId: string, paths: string[]): Promise<void> {
   await goTo(page, `#/${packId}/photos`);
-  await photograph(page, paths, { by: lidOffWords.photoFirst, from: photoWords.fromPhone });
-  await page.waitForURL(/\/photo\//);
+  await photograph(page, paths, { by: photoWords.add, from: photoWords.fromPhone });
+  await page.locator('.thumb').nth(paths.length - 1).waitFor({ timeout: 120_000 });
 }
 
 /** The first choice each time: with it nearly every item applies. */
