@@ -62,7 +62,10 @@ export async function tapToSaved(
 async function takePhotos(page: Page, packId: string, paths: string[]): Promise<void> {
   await goTo(page, `#/${packId}/photos`);
   await photograph(page, paths, { by: photoWords.add, from: photoWords.fromPhone });
-  await page.locator('.thumb').nth(paths.length - 1).waitFor({ timeout: 120_000 });
+  await page
+    .locator('.thumb')
+    .nth(paths.length - 1)
+    .waitFor({ timeout: 120_000 });
 }
 
 /** The first choice each time: with it nearly every item applies. */
