@@ -54,7 +54,8 @@ export function ledgerChunks(desk: Desk, { rows }: LedgerBlock): Chunk[] {
       {
         space: total && place > 0 ? 8 : 3,
         // A sum never stands alone at the top of a page, its last line never alone at the foot of one.
-        keepWithNext: rows[place + 1]?.kind === 'total',
+        // The first few lines and the last two never stand alone at the edge of a page.
+        keepWithNext: place < 3 || place === rows.length - 2 || rows[place + 1]?.kind === 'total',
         beside: (page, top) => {
           if (total && place > 0) page.rule({ x, y: top - 3, width: textWidth, thickness: 0.7, ink: 'ink' });
         },
