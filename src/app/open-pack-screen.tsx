@@ -16,6 +16,7 @@ export function OpenPackScreen({ packId }: { packId: string }) {
   if (now.state === 'noDefinition') return <Lost title={packWords.lost} hint={packWords.noDefinition} />;
   const here = route.value;
   if (now.state === 'opening' || here.screen !== 'pack' || now.session.packId !== packId) return <div class="screen" />;
+  if (!now.session.record.value.here) return <Lost title={packWords.isAway} hint={packWords.isAwayHint} />;
   return (
     <>
       <PackPlace session={now.session} place={here.place} id={here.id} />

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { PackRecord } from '../../record/pack-record.ts';
 import { afterwardsWords } from '../../text/afterwards.ts';
 import { packWords as say } from '../../text/bench.ts';
 import { formatClock, formatDay } from '../../text/format-day.ts';
@@ -16,7 +17,10 @@ import { SavedLine } from '../parts/saved-line.tsx';
 import { StopSteps } from '../parts/stop-steps.tsx';
 import { questionsOf } from '../questions.ts';
 import { goTo, hrefTo, type Place } from '../route.ts';
+import { refreshBench } from '../state/bench.ts';
+import { forgetOpenPack } from '../state/open-pack.ts';
 import type { PackSession } from '../state/pack-session.ts';
+import { store } from '../state/store.ts';
 import { stopFindings } from '../stop-findings.ts';
 
 interface Station {
@@ -43,6 +47,14 @@ export function PackScreen({ session }: { session: PackSession }) {
     setAsking(false);
     const saved = await session.put({ puts: [{ subject: 'pack', part: 'made', gone: true }] });
     if (saved) goTo('#/');
+  }
+
+  /** Nothing is lost with an empty pack, so it leaves no trace to be cleared away later. */
+  async function takeOff() {
+    forgetOpenPack(record.packId);
+    await store().erase(record.packId);
+    await refreshBench();
+    goTo('#/');
   }
 
   return (
@@ -90,8 +102,8 @@ export function PackScreen({ session }: { session: PackSession }) {
           </li>
         ))}
       </ul>
-      <button type="button" class="button quiet" onClick={() => setAsking(true)}>
-        {say.putAway}
+      <button type="button" class="button quiet" onClick={() => (isEmpty(record) ? void takeOff() : setAsking(true))}>
+        {isEmpty(record) ? say.takeOff : say.putAway}
       </button>
       {asking && (
         <Dialog title={say.putAway} onClose={() => setAsking(false)}>
@@ -108,6 +120,11 @@ export function PackScreen({ session }: { session: PackSession }) {
       )}
     </Screen>
   );
+}
+
+function isEmpty({ nameplate, answers, facts, photos }: PackRecord): boolean {
+  const typed = Object.keys(nameplate).filter((field) => field !== 'sample').length;
+  return typed + Object.keys(answers).length + Object.keys(facts).length + photos.length === 0;
 }
 
 /** Both ends of the range, rounded outwards. */
