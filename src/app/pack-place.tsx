@@ -3,6 +3,7 @@ import { lidOffWords } from '../text/item.ts';
 import { stopWords } from '../text/stop.ts';
 import { words } from '../text/words.ts';
 import { Screen } from '../ui/screen.tsx';
+import { backToPack } from './back-to-pack.ts';
 import { nowMs, utcOffsetMinutes } from './clock.ts';
 import { makeSafeGate } from './make-safe-gate.ts';
 import { SmokeHelp } from './parts/smoke-help.tsx';
@@ -114,10 +115,7 @@ function UnderTheLid({
   return (
     <Screen
       title={lidOffWords.title}
-      back={{
-        href: hrefTo(record.packId),
-        label: words.packName(record.nameplate.name),
-      }}
+      back={backToPack(record)}
       middle={<SmokeHelp record={record} />}
       dock={
         <a class="button primary" href={hrefTo(record.packId, 'make-safe')}>
@@ -133,14 +131,7 @@ function UnderTheLid({
 function Stopped({ session }: { session: PackSession }) {
   const record = session.record.value;
   return (
-    <Screen
-      title={stopWords.title}
-      back={{
-        href: hrefTo(record.packId),
-        label: words.packName(record.nameplate.name),
-      }}
-      middle={<SmokeHelp record={record} />}
-    >
+    <Screen title={stopWords.title} back={backToPack(record)} middle={<SmokeHelp record={record} />}>
       <StopSteps packId={record.packId} items={stopFindings(session.definition.definition, session.grading.value)} />
     </Screen>
   );

@@ -1,10 +1,10 @@
 import type { Afterwards } from '../../schema/afterwards.ts';
 import { afterwardsWords as say } from '../../text/afterwards.ts';
-import { words } from '../../text/words.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { DayField } from '../../ui/fields/day-field.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { Screen } from '../../ui/screen.tsx';
+import { backToPack } from '../back-to-pack.ts';
 import { SavedLine } from '../parts/saved-line.tsx';
 import { hrefTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
@@ -32,10 +32,7 @@ export function AfterwardsScreen({ session }: { session: PackSession }) {
   return (
     <Screen
       title={say.title}
-      back={{
-        href: hrefTo(record.packId),
-        label: words.packName(record.nameplate.name),
-      }}
+      back={backToPack(record)}
       dockClass="two-rows"
       dock={
         <>

@@ -5,6 +5,7 @@ import { photoWords } from '../../text/photo-screens.ts';
 import { stopWords } from '../../text/stop.ts';
 import { words } from '../../text/words.ts';
 import { Screen } from '../../ui/screen.tsx';
+import { backToPack } from '../back-to-pack.ts';
 import { QuestionList } from '../parts/question-list.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
 import { SmokeHelp } from '../parts/smoke-help.tsx';
@@ -35,10 +36,7 @@ export function ArrivalScreen({ session }: { session: PackSession }) {
   return (
     <Screen
       title={arrivalWords.title}
-      back={{
-        href: hrefTo(record.packId),
-        label: words.packName(record.nameplate.name),
-      }}
+      back={backToPack(record)}
       middle={<SmokeHelp record={record} />}
       end={<span class="saved">{words.countOf(arrival.filter(({ open }) => !open).length, arrival.length)}</span>}
       dockClass="two-rows"

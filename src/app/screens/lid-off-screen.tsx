@@ -7,6 +7,7 @@ import { CutawayMap } from '../../ui/cutaway-map.tsx';
 import { Lid } from '../../ui/lid.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { askNext } from '../ask-next.ts';
+import { backToPack } from '../back-to-pack.ts';
 import { lostNow } from '../lost-now.ts';
 import { SafetyLine } from '../parts/safety-line.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
@@ -36,10 +37,7 @@ export function LidOffScreen({ session, state }: { session: PackSession; state: 
     <Screen
       title={say.title}
       quiet={stateWords[state]}
-      back={{
-        href: hrefTo(record.packId),
-        label: words.packName(record.nameplate.name),
-      }}
+      back={backToPack(record)}
       middle={<SmokeHelp record={record} />}
       under={<SafetyLine session={session} onLidOff />}
       dockClass="two-rows"

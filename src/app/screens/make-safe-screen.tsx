@@ -8,6 +8,7 @@ import { words } from '../../text/words.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { NumberField } from '../../ui/fields/number-field.tsx';
 import { Screen } from '../../ui/screen.tsx';
+import { backToPack } from '../back-to-pack.ts';
 import { nowMs, utcOffsetMinutes } from '../clock.ts';
 import { GUARDED_FROM_V, type MakeSafeDraft, missingForMakeSafe } from '../make-safe-draft.ts';
 import { makeSafeGate } from '../make-safe-gate.ts';
@@ -66,10 +67,7 @@ export function MakeSafeScreen({ session }: { session: PackSession }) {
     goTo(hrefTo(record.packId, 'lid-off'));
   }
 
-  const back = {
-    href: hrefTo(record.packId),
-    label: words.packName(record.nameplate.name),
-  };
+  const back = backToPack(record);
   if (gate.open && gate.last && gate.goodUntilMs !== null && !again) {
     return (
       <Screen

@@ -4,10 +4,10 @@ import type { Nameplate } from '../../schema/nameplate.ts';
 import { packWords } from '../../text/bench.ts';
 import { nameplateWords as say } from '../../text/nameplate.ts';
 import { nameplateCheckSentence } from '../../text/nameplate-checks.ts';
-import { words } from '../../text/words.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { DayField } from '../../ui/fields/day-field.tsx';
 import { Screen } from '../../ui/screen.tsx';
+import { backToPack } from '../back-to-pack.ts';
 import { type NameplateBoxes, nameplateBoxes } from '../parts/nameplate-boxes.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
 import { Thumbs } from '../parts/thumbs.tsx';
@@ -28,7 +28,7 @@ export function NameplateScreen({ session }: { session: PackSession }) {
   return (
     <Screen
       title={say.title}
-      back={{ href: hrefTo(record.packId), label: words.packName(nameplate.name) }}
+      back={backToPack(record)}
       dockClass="two-rows"
       dock={
         <>

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import { photoWords as say } from '../../text/photo-screens.ts';
-import { words } from '../../text/words.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { Screen } from '../../ui/screen.tsx';
+import { backToPack } from '../back-to-pack.ts';
 import { SavedLine } from '../parts/saved-line.tsx';
 import { Thumbs } from '../parts/thumbs.tsx';
 import { PhotoTray } from '../photos/photo-tray.tsx';
@@ -22,10 +22,7 @@ export function PhotosScreen({ session }: { session: PackSession }) {
   return (
     <Screen
       title={say.photosOf}
-      back={{
-        href: hrefTo(record.packId),
-        label: words.packName(record.nameplate.name),
-      }}
+      back={backToPack(record)}
       dockClass="two-rows"
       dock={
         <>

@@ -7,9 +7,9 @@ import { Screen } from '../../ui/screen.tsx';
 import { SheetPhotoFigure } from '../../ui/sheet/sheet-photo-figure.tsx';
 import { SheetView } from '../../ui/sheet/sheet-view.tsx';
 import { APP_VERSION } from '../app-version.ts';
+import { backToPack } from '../back-to-pack.ts';
 import { nowMs, utcOffsetMinutes } from '../clock.ts';
 import { usePhotoUrl } from '../photos/use-photo-url.ts';
-import { hrefTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
 import { settings } from '../state/settings.ts';
 import { PdfActions } from './pdf-actions.tsx';
@@ -17,7 +17,6 @@ import { PdfActions } from './pdf-actions.tsx';
 /** The sheet of the open pack on screen, with the ways to take it away under the thumb. */
 export function SheetPage({ session }: { session: PackSession }) {
   const record = session.record.value;
-  const { name } = record.nameplate;
   const sheet = makeSheet({
     definition: session.definition.definition,
     definitionSha256: session.definition.sha256,
@@ -31,7 +30,7 @@ export function SheetPage({ session }: { session: PackSession }) {
   return (
     <Screen
       title={say.title}
-      back={{ href: hrefTo(session.packId), label: words.packName(name) }}
+      back={backToPack(record)}
       end={record.demo && <span class="mark">{words.inventedDemo}</span>}
       dockClass="two-rows"
       dock={<PdfActions sheet={sheet} packId={session.packId} />}

@@ -13,8 +13,12 @@ export function layOut(desk: Desk, sheet: Sheet): Chunk[] {
   return [
     ...headChunks(desk, sheet.head).map(onGround),
     ...sheet.sections.flatMap((section) => {
-      const chunks = section.blocks.flatMap((block) => {
+      const chunks = section.blocks.flatMap((block, place) => {
         const laid = blockChunks(desk, block, section.headed);
+        // Words that lead a section in do not stay behind when what they lead to begins on the next page.
+        if (section.headed && place === 0 && block.kind === 'paragraph' && section.blocks.length > 1) {
+          return laid.map((chunk) => ({ ...chunk, keepWithNext: true }));
+        }
         return ON_GROUND.includes(block.kind) && !section.headed ? laid.map(onGround) : laid;
       });
       return section.headed ? [...sectionHeadChunks(desk, section.title), ...chunks] : chunks;
