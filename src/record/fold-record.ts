@@ -4,6 +4,7 @@ import { LID_OFF_STATES, type LidOffState, type Route } from '../schema/checklis
 import type { DefinitionReference } from '../schema/definition-reference.ts';
 import type { Entry, Subject } from '../schema/entry.ts';
 import type { MakeSafe } from '../schema/make-safe.ts';
+import { foldLiveTests } from './fold-live-tests.ts';
 import { foldPhotos } from './fold-photos.ts';
 import { keyText, mergeEntries } from './merge-entries.ts';
 import type { PackRecord } from './pack-record.ts';
@@ -34,12 +35,14 @@ export function foldRecord(packId: string, entries: readonly Entry[]): PackRecor
     here: made !== undefined,
     demo: made?.demo === true,
     checklist: valueAt<DefinitionReference>(live, 'pack', 'checklist') ?? null,
+    carriedFrom: valueAt<DefinitionReference>(live, 'pack', 'carriedFrom') ?? null,
     route: valueAt<Route>(live, 'pack', 'route') ?? 'whole',
     keepOriginals: valueAt<boolean>(live, 'pack', 'keepOriginals') ?? false,
     nameplate: fieldsOf<PackRecord['nameplate']>(live, 'nameplate'),
     answers: byPart<Answer, Answer>(live, 'answer', (answer) => answer),
     facts: byPart<{ choice: string }, string>(live, 'fact', (fact) => fact.choice),
     photos: foldPhotos(live),
+    tests: foldLiveTests(live),
     makeSafe: makeSafeInOrder(live),
     states,
     state: furthestOf(states),

@@ -3,6 +3,7 @@ import type { Answer } from '../schema/answer.ts';
 import type { Callout } from '../schema/callout.ts';
 import type { LidOffState, Route } from '../schema/checklist.ts';
 import type { DefinitionReference } from '../schema/definition-reference.ts';
+import type { LiveTests } from '../schema/live-tests/live-tests.ts';
 import type { MakeSafe } from '../schema/make-safe.ts';
 import type { Nameplate } from '../schema/nameplate.ts';
 import type { Photo } from '../schema/photo.ts';
@@ -20,6 +21,8 @@ export interface PackRecord {
   here: boolean;
   demo: boolean;
   checklist: DefinitionReference | null;
+  /** The definition it was graded by before it was carried over; null if it never was. */
+  carriedFrom: DefinitionReference | null;
   route: Route;
   keepOriginals: boolean;
   nameplate: Nameplate;
@@ -29,6 +32,7 @@ export interface PackRecord {
   facts: Readonly<Record<string, string>>;
   /** In the order in which they were made. */
   photos: RecordPhoto[];
+  tests: LiveTests;
   /** In the order in which they were passed. */
   makeSafe: MakeSafe[];
   /** When each state of Lid off was entered; the furthest one entered is the present state. */

@@ -1,6 +1,8 @@
 import * as v from 'valibot';
 import { evidenceSchema, gradeSchema } from './grade.ts';
-import { lineSchema, noteSchema } from './text-limits.ts';
+import { finiteSchema, idSchema, lineSchema, noteSchema } from './text-limits.ts';
+
+const reasonSchema = v.pipe(lineSchema, v.trim(), v.minLength(1));
 
 /**
  * One answer to one item, stored whole as one entry. `open` keeps a note typed before any grade was chosen;
@@ -14,6 +16,17 @@ export const answerSchema = v.variant('kind', [
     note: v.optional(noteSchema),
     /** Given by "the rest of this zone is sound": counted on the sheet as not looked at singly. */
     unlooked: v.optional(v.boolean()),
+    /** Why this grade counts although the live tests say another. Without it the live tests count. */
+    overrules: v.optional(reasonSchema),
+  }),
+  v.looseObject({
+    kind: v.literal('readings'),
+    /** By input id, in the input's unit. Those not yet typed are absent. */
+    values: v.record(idSchema, finiteSchema),
+    evidence: evidenceSchema,
+    note: v.optional(noteSchema),
+    /** The grade that counts in place of what the readings come to, and why. Both are printed. */
+    overruled: v.optional(v.looseObject({ grade: gradeSchema, because: reasonSchema })),
   }),
   v.looseObject({ kind: v.literal('notSeen'), reason: lineSchema, note: v.optional(noteSchema) }),
   v.looseObject({ kind: v.literal('doesNotApply'), reason: lineSchema, note: v.optional(noteSchema) }),

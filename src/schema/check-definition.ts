@@ -2,6 +2,7 @@ import type { Checklist } from './checklist.ts';
 import { checkCredits } from './definition-checks/credits.ts';
 import { checkFactors } from './definition-checks/factors.ts';
 import { checkIds } from './definition-checks/ids.ts';
+import { checkItemBands } from './definition-checks/item-bands.ts';
 import { checkItemGrades } from './definition-checks/item-grades.ts';
 import { checkItemHazards } from './definition-checks/item-hazards.ts';
 import { checkNames } from './definition-checks/names.ts';
@@ -20,6 +21,7 @@ const CHECKS: readonly DefinitionCheck[] = [
   checkFactors,
   checkItemGrades,
   checkItemHazards,
+  checkItemBands,
   checkNotApplying,
   checkShortRoute,
   checkRemedies,

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { DERIVATIONS, type DerivationName, MEASURES, type MeasureName } from './figures.ts';
 import { gradeSchema } from './grade.ts';
 import { idSchema, lineSchema, sentenceSchema } from './text-limits.ts';
 
@@ -72,10 +73,56 @@ const likelihoodRuleSchema = v.strictObject({
   because: sentenceSchema,
 });
 
+const limitSchema = v.pipe(v.number(), v.finite());
+
+/** Figures inside all the limits given have this grade. The last band of a case has no limits: it takes the rest. */
+const bandSchema = v.strictObject({
+  grade: gradeSchema,
+  from: v.optional(limitSchema),
+  over: v.optional(limitSchema),
+  upTo: v.optional(limitSchema),
+  under: v.optional(limitSchema),
+});
+export type Band = v.InferOutput<typeof bandSchema>;
+
+/** By case, bands from best to worst; the first that holds counts. */
+const bandsSchema = v.record(v.string(), v.pipe(v.array(bandSchema), v.minLength(1), v.maxLength(8)));
+export type Bands = v.InferOutput<typeof bandsSchema>;
+
+const inputSchema = v.strictObject({
+  id: idSchema,
+  title: lineSchema,
+  unit: v.picklist(['V', 'mV', 'A', 'mA', 'Ah', '°C', 'mm', 'mΩ', 'Ω', 'cells']),
+  /** What a person could have read; anything else is refused with these two named. */
+  least: limitSchema,
+  most: limitSchema,
+});
+export type MeasureInput = v.InferOutput<typeof inputSchema>;
+
+/** Values typed into the item → figure → bands → grade. */
+const measureSchema = v.strictObject({
+  inputs: v.pipe(v.array(inputSchema), v.minLength(1), v.maxLength(4)),
+  figure: v.picklist(Object.keys(MEASURES) as MeasureName[]),
+  /** Unit in which the figure is shown and banded. */
+  unit: v.pipe(v.string(), v.maxLength(12)),
+  bands: bandsSchema,
+});
+
+/** Live tests → figure → bands → grade; a person may overrule with a reason. */
+const deriveSchema = v.strictObject({
+  from: v.picklist(Object.keys(DERIVATIONS) as DerivationName[]),
+  bands: bandsSchema,
+  /** Only for `overCurrent`: the fact that says a fuse is fitted inside, which then may open what nothing else did. */
+  fuseFitted: v.optional(onlyIfSchema),
+});
+
 const itemSchema = v.strictObject({
   id: idSchema,
   zone: idSchema,
-  kind: v.literal('look'),
+  /** `look`: choose a sentence. `measure`: type values. `derive`: the live tests say. */
+  kind: v.picklist(['look', 'measure', 'derive']),
+  measure: v.optional(measureSchema),
+  derive: v.optional(deriveSchema),
   state: v.picklist(PACK_STATES),
   route: v.picklist(ROUTES),
   weight: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(5)),

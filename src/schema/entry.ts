@@ -3,6 +3,8 @@ import { afterwardsFields } from './afterwards.ts';
 import { answerSchema } from './answer.ts';
 import { calloutSchema } from './callout.ts';
 import { LID_OFF_STATES, ROUTES } from './checklist.ts';
+import { definitionReferenceSchema } from './definition-reference.ts';
+import { LIVE_TEST_SUBJECTS } from './live-tests/live-tests.ts';
 import { makeSafeSchema } from './make-safe.ts';
 import { nameplateFields } from './nameplate.ts';
 import { photoSchema } from './photo.ts';
@@ -46,7 +48,9 @@ export const ENTRY_SUBJECTS = {
   pack: {
     byPart: {
       made: v.looseObject({ demo: v.optional(v.boolean()) }),
-      checklist: v.looseObject({ id: idSchema, version: v.string(), sha256: sha256Schema }),
+      checklist: definitionReferenceSchema,
+      /** The definition it was graded by before it was carried over: its score is shown beside. */
+      carriedFrom: definitionReferenceSchema,
       route: v.picklist(ROUTES),
       keepOriginals: v.boolean(),
     },
@@ -67,5 +71,6 @@ export const ENTRY_SUBJECTS = {
   afterwards: { byPart: afterwardsFields },
   /** Words of the tester's own for the sheet, opinion apart from fact; `makerReply` is the maker's. */
   words: { byPart: { opinion: noteSchema, method: noteSchema, makerReply: noteSchema, signedAs: lineSchema } },
+  ...LIVE_TEST_SUBJECTS,
 } as const;
 export type Subject = keyof typeof ENTRY_SUBJECTS;

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { gradeRecord } from '../../src/grading/grade-record.ts';
+import { NO_LIVE_TESTS } from '../../src/record/fold-live-tests.ts';
 import type { PackRecord, RecordPhoto } from '../../src/record/pack-record.ts';
 import { type Checklist, checklistSchema } from '../../src/schema/checklist.ts';
 import { makeSheet } from '../../src/sheet/model/make-sheet.ts';
@@ -49,6 +50,8 @@ const RAW: v.InferInput<typeof checklistSchema> = {
     }),
     item('case-label', 'enclosure', 2, {
       title: 'Label',
+      carriedFrom: null,
+      tests: NO_LIVE_TESTS,
       route: 'whole',
       grades: {
         sound: 'Whole.',
@@ -146,6 +149,8 @@ export function hutRecord(given: Partial<PackRecord> = {}): PackRecord {
     here: true,
     demo: true,
     checklist: { id: 'hut', version: '0.3.0', sha256: 'c'.repeat(64) },
+    carriedFrom: null,
+    tests: NO_LIVE_TESTS,
     route: 'whole',
     keepOriginals: false,
     nameplate: {

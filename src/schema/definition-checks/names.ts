@@ -13,6 +13,7 @@ export function checkNames(definition: Checklist): Problem[] {
       ...unknown(`items[${at}].zone`, item.zone, zones),
       ...unknown(`items[${at}].hazard`, item.hazard, hazards),
       ...unknownCondition(`items[${at}].onlyIf`, item.onlyIf, facts),
+      ...unknownCondition(`items[${at}].derive.fuseFitted`, item.derive?.fuseFitted, facts),
     ]),
     ...definition.remedies.flatMap(({ settles }, at) =>
       settles.flatMap(({ item }, place) => unknown(`remedies[${at}].settles[${place}].item`, item, items)),

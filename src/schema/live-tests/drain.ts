@@ -1,0 +1,10 @@
+import * as v from 'valibot';
+import { notNegative, testFields } from './test-fields.ts';
+
+/** What the closed pack draws from its own cells with nothing connected. */
+export const drainSchema = v.looseObject({
+  ...testFields,
+  currentMa: notNegative,
+  mode: v.optional(v.picklist(['awake', 'asleep', 'afterCutOff'])),
+});
+export type Drain = v.InferOutput<typeof drainSchema>;

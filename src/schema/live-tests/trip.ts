@@ -1,0 +1,22 @@
+import * as v from 'valibot';
+import { notNegative, positive, testFields } from './test-fields.ts';
+
+/** How a pack came back after it had opened. */
+export const RECOVERIES = ['byItself', 'loadOff', 'chargerOn', 'button', 'cooling', 'didNot'] as const;
+export type Recovery = (typeof RECOVERIES)[number];
+
+/** One over-current trial: a current, how long it was carried, and whether the pack opened. */
+export const tripSchema = v.looseObject({
+  ...testFields,
+  currentA: positive,
+  /** Until it opened, or until the tester ended it. */
+  heldForS: notNegative,
+  opened: v.boolean(),
+  /** Something got hot, smoked or smelled. */
+  heatSeen: v.optional(v.boolean()),
+  /** It came back only once it had cooled. */
+  coolingNeeded: v.optional(v.boolean()),
+  recovery: v.optional(v.picklist(RECOVERIES)),
+  recoveredAfterS: v.optional(notNegative),
+});
+export type Trip = v.InferOutput<typeof tripSchema>;
