@@ -50,8 +50,6 @@ const RAW: v.InferInput<typeof checklistSchema> = {
     }),
     item('case-label', 'enclosure', 2, {
       title: 'Label',
-      carriedFrom: null,
-      tests: NO_LIVE_TESTS,
       route: 'whole',
       grades: {
         sound: 'Whole.',
