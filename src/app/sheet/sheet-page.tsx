@@ -1,3 +1,4 @@
+import '../../ui/sheet/result.css';
 import '../../ui/sheet/sheet.css';
 import { makeSheet } from '../../sheet/model/make-sheet.ts';
 import type { SheetPhoto } from '../../sheet/model/sheet.ts';

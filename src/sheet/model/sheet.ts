@@ -1,3 +1,4 @@
+import type { Drawing } from '../../drawing/display-list.ts';
 import type { LidOutcome } from '../../drawing/lid-glyph.ts';
 import type { RecordCallout } from '../../record/pack-record.ts';
 
@@ -73,7 +74,9 @@ export type Block =
   | ListBlock
   | QuoteBlock
   | ParagraphBlock
-  | SubheadBlock;
+  | SubheadBlock
+  | ResultBlock
+  | PlotBlock;
 
 export interface VerdictBlock {
   kind: 'verdict';
@@ -232,4 +235,37 @@ export interface ParagraphBlock {
 export interface SubheadBlock {
   kind: 'subhead';
   text: string;
+}
+
+/** What live tests come to: one figure, what goes with it, and how it was worked out. */
+export interface ResultBlock {
+  kind: 'result';
+  /** Unique on its sheet, and the same on every screen that shows the result. */
+  id: string;
+  title: string;
+  /** Figure with its unit, or the words for why there is none. */
+  value: string;
+  /** Framed marks: "invented", "at least", "as measured". */
+  marks: string[];
+  rows: ResultRow[];
+  /** Null where nothing was worked out: the value is as read. */
+  working: Working | null;
+}
+export interface ResultRow {
+  label: string;
+  value: string;
+  note?: string;
+}
+export interface Working {
+  formula: string;
+  inputs: { label: string; value: string }[];
+  uncertainty?: string;
+  source: string;
+}
+
+/** A drawing of `drawing/`, as wide as the column. Its `alt` says what it shows. */
+export interface PlotBlock {
+  kind: 'plot';
+  drawing: Drawing;
+  caption: string;
 }

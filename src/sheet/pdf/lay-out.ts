@@ -5,6 +5,7 @@ import type { Chunk } from './flow.ts';
 import { headChunks } from './head-chunks.ts';
 import { photosChunks } from './photo-chunks.ts';
 import { listChunks, paragraphChunks, quoteChunks, sectionHeadChunks, subheadChunks } from './prose-chunks.ts';
+import { plotChunks, resultCardChunks } from './result-card-chunks.ts';
 import { figuresChunks, ruleChunks, verdictChunks, zonesChunks } from './result-chunks.ts';
 import { answersChunks, ledgerChunks, tableChunks } from './table-chunks.ts';
 
@@ -68,5 +69,9 @@ function blockChunks(desk: Desk, block: Block, headed: boolean): Chunk[] {
       return paragraphChunks(headed ? desk : wide, block);
     case 'subhead':
       return subheadChunks(desk, block.text);
+    case 'result':
+      return resultCardChunks(desk, block);
+    case 'plot':
+      return plotChunks(desk, block);
   }
 }

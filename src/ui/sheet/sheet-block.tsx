@@ -10,6 +10,8 @@ import type {
 import { DrawingView } from '../drawing-view.tsx';
 import { Lid } from '../lid.tsx';
 import { AnswersPart, FiguresPart, ListPart, QuotePart, TablePart } from './plain-blocks.tsx';
+import { PlotPart } from './plot-block.tsx';
+import { ResultPart } from './result-block.tsx';
 import type { SheetViewProps } from './sheet-view.tsx';
 
 /** One block of the sheet's model on screen. */
@@ -49,6 +51,10 @@ export function SheetBlock({ block, photo }: { block: Block; photo: SheetViewPro
       );
     case 'subhead':
       return <h3>{block.text}</h3>;
+    case 'result':
+      return <ResultPart block={block} />;
+    case 'plot':
+      return <PlotPart block={block} />;
   }
 }
 
