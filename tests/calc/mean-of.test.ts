@@ -1,0 +1,20 @@
+import { expect, it } from 'vitest';
+import { meanOf } from '../../src/calc/mean-of.ts';
+import mavro from '../fixtures/nist-strd-mavro.json';
+import michelso from '../fixtures/nist-strd-michelso.json';
+
+it.each([
+  ['Mavro: 2.001856', mavro],
+  ['Michelso: 299.8524', michelso],
+])('gives the certified mean of NIST StRD %s', (_name, { values, certified }) => {
+  expect(Math.abs(meanOf(values) / certified.mean - 1)).toBeLessThan(1e-15 * 2);
+});
+
+it('keeps the digits of a billion and three: 1000000003.2 of five close values (by hand)', () => {
+  expect(meanOf([1e9 + 1, 1e9 + 2, 1e9 + 3, 1e9 + 4, 1e9 + 6])).toBe(1e9 + 3.2);
+});
+
+it('refuses no value and NaN', () => {
+  expect(() => meanOf([])).toThrow(new RangeError('meanOf: needs at least 1 value, got 0'));
+  expect(() => meanOf([1, Number.NaN])).toThrow(new RangeError('meanOf: values must be finite, got NaN'));
+});
