@@ -79,12 +79,14 @@ describe('closed forms', () => {
     expect(combinedUncertainty(pair, [{ between: [0, 1], r: 1 }])).toBe(1));
   it('makes 7 of them when fully anticorrelated', () =>
     expect(combinedUncertainty(pair, [{ between: [1, 0], r: -1 }])).toBe(7));
-  it('cancels to 0 when equal and opposite', () => {
-    const equal = [
-      { sensitivity: 0.1, uncertainty: 0.3 },
-      { sensitivity: 0.3, uncertainty: 0.1 },
+  it('cancels 0.1 and 0.6 against 0.7 to 0, where the rounded sum of squares comes out at −1e-16', () => {
+    const cancelling = [0.1, 0.6, 0.7].map((uncertainty) => ({ sensitivity: 1, uncertainty }));
+    const fully: Correlation[] = [
+      { between: [0, 1], r: 1 },
+      { between: [0, 2], r: -1 },
+      { between: [1, 2], r: -1 },
     ];
-    expect(combinedUncertainty(equal, [{ between: [0, 1], r: -1 }])).toBeCloseTo(0, 8);
+    expect(combinedUncertainty(cancelling, fully)).toBe(0);
   });
   it('is 0 of no component', () => expect(combinedUncertainty([])).toBe(0));
 });

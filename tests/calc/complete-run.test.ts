@@ -37,7 +37,7 @@ describe('each limit, on it, and just past it', () => {
     ['charged to 14.7 V of 14.6 V', { chargedToV: 14.7 }, []],
     ['8 · 3.65 V against 29.2 V', { chargedToV: 8 * 3.65, makerChargeVoltageV: 29.2 }, []],
     ['taper 15.1 A of 300 Ah', { taperA: 15.1 }, ['taperTooHigh']],
-    ['taper 5.15 A of 103 Ah, not exact in binary', { taperA: 5.15, ratedCapacityAh: 103 }, []],
+    ['taper 0.115 A of 2.3 Ah, not exact in binary', { taperA: 0.115, ratedCapacityAh: 2.3 }, []],
     ['taper 0 A', { taperA: 0 }, []],
     ['rested 29.9 min', { restMin: 29.9 }, ['restTooShort']],
     ['rested 0 min', { restMin: 0 }, ['restTooShort']],
