@@ -4,8 +4,8 @@ import type { Point } from '../turn-point.ts';
 import type { Scale } from './linear-scale.ts';
 
 /**
- * From here on a withstand time is a lower bound: the adiabatic formula leaves out the heat the conductor gives away
- * (IEC 60949 clause 1 and IEC 60364-4-43 hold it to short times, up to 5 s).
+ * From here on a withstand time is a lower bound: the adiabatic formula leaves out the heat the conductor gives away and
+ * is held to 5 s (BS 7671, formula with table 43.1).
  */
 export const LOWER_BOUND_FROM_S = 5;
 
