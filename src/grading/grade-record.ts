@@ -1,9 +1,10 @@
-import type { PackRecord } from '../record/pack-record.ts';
 import type { Checklist } from '../schema/checklist.ts';
+import { adviceOf } from './advice-of.ts';
 import { coreOf } from './core.ts';
 import { findingsOf } from './findings.ts';
 import type { Grading, ItemResult } from './grading.ts';
 import { hazardsOf } from './hazards.ts';
+import type { Judged } from './judged.ts';
 import { ledgerOf, lostPointsOf } from './ledger.ts';
 import { isSettled, outcomesIn } from './outcome-set.ts';
 import { type ItemOutcomes, outcomesOf } from './outcomes.ts';
@@ -22,11 +23,7 @@ import { settledShareFrac, zonesOf } from './zones.ts';
  * Source  DESIGN §5
  * Check   tests/grading/
  */
-export function gradeRecord(
-  definition: Checklist,
-  record: Pick<PackRecord, 'answers' | 'facts' | 'route'>,
-  advice: Advice = { fuseFits: null },
-): Grading {
+export function gradeRecord(definition: Checklist, record: Judged, advice: Advice = adviceOf(record)): Grading {
   const outcomes = outcomesOf(definition, record);
   const core = coreOf(definition);
   const sets = outcomes.map(({ set }) => set);
@@ -65,18 +62,13 @@ export function gradeRecord(
   };
 }
 
-function itemResult({ item, set, because, grade, evidence, loweredByTold, unlooked, error }: ItemOutcomes): ItemResult {
+function itemResult({ item, set, own: _own, ...outcome }: ItemOutcomes): ItemResult {
   return {
     itemId: item.id,
     zoneId: item.zone,
-    asked: because !== 'notAsked',
+    asked: outcome.because !== 'notAsked',
     possible: outcomesIn(set),
     settled: isSettled(set),
-    grade,
-    evidence,
-    because,
-    loweredByTold,
-    unlooked,
-    ...(error === undefined ? {} : { error }),
+    ...outcome,
   };
 }

@@ -1,6 +1,7 @@
 import type { Likelihood, RiskLevel, Route, Severity } from '../schema/checklist.ts';
 import type { Evidence, Grade, Outcome } from '../schema/grade.ts';
 import type { VerdictName } from '../schema/verdict.ts';
+import type { Derived } from './derive/figure.ts';
 
 /** The plain result object that joins the engine to screens and sheet. Nothing in it is rounded. */
 export interface Grading {
@@ -52,10 +53,21 @@ export interface ItemResult {
   grade: Grade | null;
   evidence: Evidence | null;
   /** Why the set is what it is. */
-  because: 'answered' | 'notSeen' | 'doesNotApply' | 'factExcludes' | 'factOpen' | 'unanswered' | 'notAsked' | 'error';
+  because:
+    | 'answered'
+    | 'measured'
+    | 'notSeen'
+    | 'doesNotApply'
+    | 'factExcludes'
+    | 'factOpen'
+    | 'unanswered'
+    | 'notAsked'
+    | 'error';
   /** The told rule lowered a sound answer to passable. */
   loweredByTold: boolean;
   unlooked: boolean;
+  /** What was measured or derived, and why a person's grade counts against it; null where nothing was. */
+  measured: { possible: Grade[]; found: Derived; overrules: string | null } | null;
   /** With `because: 'error'`. */
   error?: string;
 }

@@ -1,7 +1,8 @@
-import type { PackRecord } from '../record/pack-record.ts';
 import type { Checklist } from '../schema/checklist.ts';
+import { adviceOf } from './advice-of.ts';
 import { coreOf } from './core.ts';
 import type { NextQuestion } from './grading.ts';
+import type { Judged } from './judged.ts';
 import { nextQuestion, type Scene } from './next-question.ts';
 import { outcomesOf } from './outcomes.ts';
 import { type Advice, coreRemedies, reliefsOf } from './relief.ts';
@@ -16,8 +17,8 @@ import { type Advice, coreRemedies, reliefsOf } from './relief.ts';
  */
 export function lookHereNext(
   definition: Checklist,
-  record: Pick<PackRecord, 'answers' | 'facts' | 'route'>,
-  { mayAsk, advice = { fuseFits: null } }: { mayAsk?: NonNullable<Scene['mayAsk']>; advice?: Advice } = {},
+  record: Judged,
+  { mayAsk, advice = adviceOf(record) }: { mayAsk?: NonNullable<Scene['mayAsk']>; advice?: Advice } = {},
 ): NextQuestion | null {
   const outcomes = outcomesOf(definition, record);
   const reliefs = reliefsOf(coreRemedies(definition, advice), outcomes.length);

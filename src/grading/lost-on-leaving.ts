@@ -1,6 +1,6 @@
-import type { PackRecord } from '../record/pack-record.ts';
 import { type Checklist, type Item, LID_OFF_STATES, type LidOffState } from '../schema/checklist.ts';
 import { isFinding } from './item-risk.ts';
+import type { Judged } from './judged.ts';
 import { isSettled } from './outcome-set.ts';
 import { type ItemOutcomes, outcomesOf } from './outcomes.ts';
 
@@ -22,7 +22,7 @@ export interface LastChance {
  */
 export function lostOnLeaving(
   definition: Checklist,
-  record: Pick<PackRecord, 'answers' | 'facts' | 'route'>,
+  record: Judged,
   { state, photoItemIds }: { state: LidOffState; photoItemIds: ReadonlySet<string> },
 ): LastChance[] {
   return outcomesOf(definition, record).flatMap((outcome) => {

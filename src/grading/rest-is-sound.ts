@@ -1,6 +1,6 @@
-import type { PackRecord } from '../record/pack-record.ts';
 import type { Checklist, Item, PackState } from '../schema/checklist.ts';
 import { factSays, knownFacts } from './facts.ts';
+import type { Judged } from './judged.ts';
 import { answerOf, isAsked } from './outcomes.ts';
 
 /**
@@ -13,7 +13,7 @@ import { answerOf, isAsked } from './outcomes.ts';
  */
 export function restIsSound(
   definition: Checklist,
-  record: Pick<PackRecord, 'answers' | 'facts' | 'route'>,
+  record: Judged,
   { zoneId, state }: { zoneId: string; state: PackState },
 ): string[] {
   const known = knownFacts(definition, record.facts);

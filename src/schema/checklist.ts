@@ -73,7 +73,7 @@ const likelihoodRuleSchema = v.strictObject({
   because: sentenceSchema,
 });
 
-const limitSchema = v.pipe(v.number(), v.finite());
+const limitSchema = v.number();
 
 /** Figures inside all the limits given have this grade. The last band of a case has no limits: it takes the rest. */
 const bandSchema = v.strictObject({

@@ -20,16 +20,16 @@ export type MeasureName = keyof typeof MEASURES;
 export const DERIVATIONS = {
   /** Seconds until the pack opened a current far above its rating; only heat did; nothing did; a fuse may. */
   overCurrent: { unit: 's', cases: ['opened', 'heatOnly', 'fuseOnly', 'noneSeen'] },
-  /** Volts of the highest cell when a charge was cut, or reached without a cut. */
-  highVoltage: { unit: 'V', cases: ['cut', 'notCut'] },
-  /** Volts of the lowest cell when a run was cut, or reached without a cut. */
-  lowVoltage: { unit: 'V', cases: ['cut', 'notCut'] },
-  /** Times the claimed charge current that was cut, or reached without a cut. */
-  chargeCurrent: { unit: '×', cases: ['cut', 'notCut'] },
-  /** °C at which charging was blocked, or went on at; blocked only under ice; came back while below 0 °C. */
+  /** Volts of the highest cell when a charge was cut. */
+  highVoltage: { unit: 'V', cases: ['any'] },
+  /** Volts of the lowest cell when a run was cut. */
+  lowVoltage: { unit: 'V', cases: ['any'] },
+  /** Times the claimed charge current at which charging was cut. */
+  chargeCurrent: { unit: '×', cases: ['any'] },
+  /** °C of the sensor when charging was blocked; blocked only under ice; came back while still below 0 °C. */
   coldCharge: { unit: '°C', cases: ['blocked', 'icePackOnly', 'cameBackCold'] },
-  /** °C at which the BMS cut, or reached without a cut; left to a thermal switch; no switch either. */
-  hot: { unit: '°C', cases: ['cut', 'switchOnly', 'notCut'] },
+  /** °C of the sensor when the BMS cut the later of charge and load; with a thermal switch fitted as well, or without. */
+  hot: { unit: '°C', cases: ['withSwitch', 'withoutSwitch'] },
   /** Volts of each cell, by charge state. */
   cellVoltages: { unit: 'V', cases: ['rested', 'justEmptied', 'nearFull'] },
   /** Volts of the lowest cell in any state but under load. */

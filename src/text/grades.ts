@@ -17,6 +17,7 @@ export const NOT_SEEN_WORD = 'not seen';
 /** Why the outcome of an item is what it is. Keys as in the engine's result. */
 export const BECAUSE_WORDS = {
   answered: 'answered',
+  measured: 'measured in part',
   notSeen: 'not seen',
   doesNotApply: 'does not apply',
   factExcludes: 'does not apply to this pack',

@@ -107,6 +107,8 @@ export const sheetWords = {
   open: {
     notSeen: 'Not seen',
     unanswered: 'Not answered',
+    inPart: 'Measured in part: more than one grade is still possible',
+    overruled: 'Graded against what was measured, with the reason',
     factOpen: 'Open until a fact about the pack is known',
     errors: 'Could not be worked out',
     facts: 'Facts not settled',

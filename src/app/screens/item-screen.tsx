@@ -6,12 +6,14 @@ import { EVIDENCE, type Evidence, GRADES, type Grade } from '../../schema/grade.
 import { arrivalWords } from '../../text/arrival.ts';
 import { GRADE_WORDS } from '../../text/grades.ts';
 import { itemWords } from '../../text/item.ts';
+import { measuredWords } from '../../text/measured.ts';
 import { stopWords } from '../../text/stop.ts';
 import { words } from '../../text/words.ts';
 import { AnswerButton } from '../../ui/answer-button.tsx';
 import { Dialog } from '../../ui/dialog.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { Screen } from '../../ui/screen.tsx';
+import { MeasuredPart } from '../parts/measured-part.tsx';
 import { NoteDialog } from '../parts/note-dialog.tsx';
 import { ReasonDialog } from '../parts/reason-dialog.tsx';
 import { SafetyLine } from '../parts/safety-line.tsx';
@@ -26,12 +28,14 @@ import { goTo, hrefTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
 import { stopFindings } from '../stop-findings.ts';
 
-type Over = 'none' | 'notSeen' | 'doesNotApply' | 'why' | 'note' | 'photo' | 'stop';
+type Over = 'none' | 'overrule' | 'notSeen' | 'doesNotApply' | 'why' | 'note' | 'photo' | 'stop';
 
 /** One item: its question, its sentences as big choices, and what goes with the answer. */
 export function ItemScreen({ session, item }: { session: PackSession; item: Item }) {
   const [over, setOver] = useState<Over>('none');
   const [planned, setPlanned] = useState<Evidence | null>(null);
+  /** The grade that is to count against what was measured, while its reason is asked for. */
+  const [against, setAgainst] = useState<Grade | null>(null);
   const record = session.record.value;
   const grading = session.grading.value;
   const { definition } = session.definition;
@@ -40,22 +44,58 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
   const result = grading.items.find(({ itemId }) => itemId === item.id);
   const place = placeAmong(asking, { kind: 'item', item, open: false });
   const photos = record.photos.filter(({ itemIds }) => itemIds.includes(item.id));
-  const chosen = answer?.kind === 'grade' ? answer.grade : null;
+  const chosen = result?.measured ? result.grade : answer?.kind === 'grade' ? answer.grade : null;
   const note = answer?.note ?? '';
   const stops = stopFindings(definition, grading);
   const photoWanted = photos.length === 0 && wantsPhoto(item, chosen);
 
-  const evidence = answer?.kind === 'grade' ? answer.evidence : planned;
+  const evidence = answer?.kind === 'grade' || answer?.kind === 'readings' ? answer.evidence : planned;
 
   async function give(next: Answer, label: string) {
     await session.put({ puts: [{ subject: 'answer', part: item.id, v: next }], undoLabel: `${item.title}: ${label}` });
   }
   async function choose(grade: Grade) {
-    await give(
-      { kind: 'grade', grade, evidence: evidence ?? 'seen', ...(note !== '' && { note }) },
-      GRADE_WORDS[grade],
-    );
+    if (isAgainstMeasured(result, grade)) {
+      setAgainst(grade);
+      setOver('overrule');
+      return;
+    }
+    await giveGrade(grade, null);
+  }
+  /** A grade chosen against what was measured counts with its reason; both are kept and printed. */
+  async function giveGrade(grade: Grade, because: string | null) {
+    setOver('none');
+    const keepsReadings = answer?.kind === 'readings' && result?.measured;
+    const next = keepsReadings
+      ? withOverruled(answer, because === null ? null : { grade, because })
+      : {
+          kind: 'grade' as const,
+          grade,
+          evidence: evidence ?? 'seen',
+          ...(because !== null && { overrules: because }),
+          ...(note !== '' && { note }),
+        };
+    await give(next, GRADE_WORDS[grade]);
     if (item.stop && grade === 'failed') setOver('stop');
+  }
+  async function keepReading(id: string, value: number | null) {
+    const before = answer?.kind === 'readings' ? answer.values : {};
+    const { [id]: _old, ...others } = before;
+    const values = value === null ? others : { ...others, [id]: value };
+    if (Object.keys(values).length === 0) await (note === '' ? clear() : give({ kind: 'open', note }, item.title));
+    else {
+      const overruled = answer?.kind === 'readings' ? answer.overruled : undefined;
+      await give(
+        {
+          kind: 'readings',
+          values,
+          evidence: 'measured',
+          ...(overruled && { overruled }),
+          ...(note !== '' && { note }),
+        },
+        measuredWords.title,
+      );
+    }
   }
   async function clear() {
     setOver('none');
@@ -121,6 +161,15 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
       {result?.because === 'factExcludes' && <p class="notice calm">{itemWords.excluded}</p>}
       {photos.length > 0 && <Thumbs packId={record.packId} photos={photos} title={item.title} />}
 
+      <MeasuredPart
+        item={item}
+        result={result}
+        answer={answer}
+        owner={session.packId}
+        testsHref={testsHref(record.packId, item)}
+        onValue={(id, value) => void keepReading(id, value)}
+      />
+
       <p class="push small muted">{itemWords.worstCounts}</p>
       <div class="answers" role="radiogroup" aria-label={item.ask}>
         {GRADES.flatMap((grade) => {
@@ -172,6 +221,14 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
         {said(answer, result)}
       </p>
 
+      {over === 'overrule' && against !== null && (
+        <ReasonDialog
+          title={measuredWords.overruleTitle}
+          reasons={measuredWords.overruleReasons}
+          onClose={() => setOver('none')}
+          onReason={(reason) => void giveGrade(against, reason)}
+        />
+      )}
       {over === 'notSeen' && (
         <ReasonDialog
           title={itemWords.notSeenTitle}
@@ -241,6 +298,24 @@ function EvidenceChoice({ evidence, onChoose }: { evidence: Evidence | null; onC
       onChoose={onChoose}
     />
   );
+}
+
+/** Of what was measured only other grades are possible. */
+function isAgainstMeasured(result: ItemResult | undefined, grade: Grade): boolean {
+  return result?.measured != null && !result.measured.possible.includes(grade);
+}
+
+type Readings = Extract<Answer, { kind: 'readings' }>;
+
+function withOverruled(answer: Readings, overruled: Readings['overruled'] | null): Answer {
+  const { overruled: _old, ...rest } = answer;
+  return overruled ? { ...rest, overruled } : rest;
+}
+
+/** Cold and hot sensor tests have a place of their own, behind a gate. */
+function testsHref(packId: string, item: Item): string {
+  const ofSensors = item.derive?.from === 'coldCharge' || item.derive?.from === 'hot';
+  return hrefTo(packId, ofSensors ? 'sensor-tests' : 'live-tests');
 }
 
 /** Not once the pack has left that state: then the chance is gone. */

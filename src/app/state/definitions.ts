@@ -1,4 +1,4 @@
-import builtInUrl from '../../../checklists/lfp-drop-in/1.0.0.json?url';
+import builtInUrl from '../../../checklists/lfp-drop-in/1.1.0.json?url';
 import { sha256Hex } from '../../photos/sha256-hex.ts';
 import type { Checklist } from '../../schema/checklist.ts';
 import { store } from './store.ts';

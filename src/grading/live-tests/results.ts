@@ -1,4 +1,12 @@
+import type { CellCode } from '../../calc/cell-code.ts';
+import type { CellOutliers } from '../../calc/cell-outliers.ts';
 import type { CompleteRun } from '../../calc/complete-run.ts';
+import type { DcResistance } from '../../calc/dc-resistance.ts';
+import type { FaultCurrent } from '../../calc/fault-current.ts';
+import type { LimitBehaviour } from '../../calc/limit-behaviour.ts';
+import type { OvercurrentBehaviour } from '../../calc/overcurrent-behaviour.ts';
+import type { RestVoltageBand } from '../../calc/rest-voltage-band.ts';
+import type { FuseAdvice } from '../../calc/terminal-fuse-advice.ts';
 import type { CellMark } from '../../schema/live-tests/cell-mark.ts';
 import type { CutOff, CutOffKind } from '../../schema/live-tests/cut-off.ts';
 import type { Drain } from '../../schema/live-tests/drain.ts';
@@ -122,17 +130,19 @@ export type AreaRefused = 'overInsulation' | 'wayNotSaid' | 'nothingMeasured';
 
 export interface LeadResult {
   lead: Named<Lead>;
-  /** Of one conductor. */
+  /** Of one conductor; of a bar with all its layers. */
   areaMm2: Range | null;
   /** Why there is no area; null when there is one. */
   areaRefused: AreaRefused | null;
   counted: Counted;
   /** All together, as counted. Cables of copper only. */
   allowable: { lowA: number; bestA: number; highA: number } | null;
-  /** At the continuous claim. */
-  densityAPerMm2: Range | null;
-  /** Of the whole entry over its length, at best. */
+  /** At the continuous claim and the best area. */
+  densityAPerMm2: number | null;
+  /** Of the whole entry over its length, at the best area and the temperature below. */
   resistanceMohm: number | null;
+  /** As noted around it, else 20 °C. */
+  resistanceAtDegC: number;
   /** At the continuous claim. */
   dropMv: number | null;
   heatW: number | null;
@@ -140,38 +150,14 @@ export interface LeadResult {
   withstand: WithstandResult | null;
 }
 
-export type OvercurrentKind = 'instant' | 'delayed' | 'heatOnly';
-
 export interface OvercurrentResult {
-  behaviour: {
-    kinds: OvercurrentKind[];
-    verdict: 'tripped' | 'heatOnly' | 'noneSeen' | 'notTested';
-    slowestS: number | null;
-  };
+  behaviour: OvercurrentBehaviour;
   /** In the order in which they were made. */
   trips: Named<Trip>[];
   highestCarriedA: number | null;
   /** Of the main lead that stands it for the shortest time. */
   withstand: WithstandResult | null;
 }
-
-export interface FaultCurrent {
-  currentA: number;
-  bound: 'upper' | 'lower';
-}
-
-export type FuseAdvice =
-  | {
-      fits: true;
-      ratingA: number;
-      leastA: number;
-      mostA: number;
-      dcVoltageV: number;
-      interruptA: number | null;
-      interruptAtLeast20kA: boolean;
-    }
-  | { fits: false; leastA: number; mostA: number }
-  | { fits: null; missing: ('continuousCurrentA' | 'leadAllowableA' | 'nominalVoltageV')[] };
 
 export interface FuseResult {
   advice: FuseAdvice;
@@ -186,10 +172,8 @@ export interface FuseResult {
 
 // Cells
 
-export type RestBand = 'below20' | 'cannotTell' | 'over90' | 'notRested';
-
-/** Cells that stand out, by number; `cannotTell` under six readings or where most are equal. */
-export type Outliers = { ok: true; numbers: number[] } | { ok: false; because: string };
+/** Cells that stand apart from the others, by number; or why none can be told. */
+export type Outliers = { ok: true; numbers: number[] } | Extract<CellOutliers, { ok: false }>;
 
 export interface CellSetResult {
   set: LiveTests['cellSets'][number];
@@ -201,7 +185,7 @@ export interface CellSetResult {
   spread: { lowV: number; highV: number; spreadMv: number; lowNumber: number; highNumber: number } | null;
   voltageOutliers: Outliers;
   /** Only of a rested set that says for how long. */
-  restBands: { number: number; band: RestBand }[] | null;
+  restBands: { number: number; band: RestVoltageBand }[] | null;
   resistance: { meanMohm: number; spreadFrac: number; readCount: number; outliers: Outliers } | null;
   /** What the BMS shows above (+) or below (−) the meter. */
   bmsErrors: { number: number; errorMv: number }[];
@@ -210,10 +194,6 @@ export interface CellSetResult {
 }
 
 // Resistance, joints, drain, parallel
-
-export type DcResistance =
-  | { ok: true; resistanceMohm: number; timeS: number | null }
-  | { ok: false; because: 'nearFull' | 'belowKnee' | 'sameCurrent' | 'wrongWay' };
 
 export interface ResistanceResult {
   test: Named<Resistance>;
@@ -233,10 +213,9 @@ export interface JointResult {
 export interface DrainResult {
   drain: Named<Drain>;
   drainAhPerDay: number;
-  /** Null without a capacity, or where nothing is drawn. */
+  /** From the capacity that the nameplate promises; null without one, or where nothing is drawn. */
   daysToFlat: number | null;
-  /** What complete runs gave, else what the nameplate promises. */
-  capacity: { chargeAh: number; from: 'delivered' | 'rated' } | null;
+  capacityAh: number | null;
 }
 
 export interface ParallelResult {
@@ -246,8 +225,6 @@ export interface ParallelResult {
 }
 
 // Cut-offs
-
-export type CutOffVerdict = 'acted' | 'actedLate' | 'didNot' | 'notTested';
 
 /** What a cut-off was held against: the nameplate's claim, or the limit of cells of this kind where it claims none. */
 export type CutOffLimit = { from: 'nameplate' | 'cell' } & (
@@ -259,12 +236,15 @@ export type CutOffLimit = { from: 'nameplate' | 'cell' } & (
 export interface CutOffTrial {
   cutOff: Named<CutOff>;
   /** Null without a limit or without the figure. */
-  verdict: CutOffVerdict | null;
+  verdict: LimitBehaviour | null;
   limit: CutOffLimit | null;
 }
 
-/** What is still to be tried of one cut-off, or noted of a trial. */
-export type CutOffRemains = 'trial' | 'figure' | 'further' | 'recovery' | 'wakeUp';
+/**
+ * What is still to be tried of one cut-off, or noted of it: any trial; the figure at which it acted or ended; the limit
+ * it is held against; a trial that goes far enough; how the pack came back; what it needs to wake.
+ */
+export type CutOffRemains = 'trial' | 'figure' | 'limit' | 'further' | 'recovery' | 'wakeUp';
 
 export interface CutOffResult {
   kind: CutOffKind;
@@ -276,33 +256,22 @@ export interface CutOffResult {
 
 // Codes and rulers
 
-export interface CellDate {
-  raw: string;
-  /** Null where the raw characters are no date. */
-  date: { year: number; month: number; day: number } | null;
-}
-
-export interface CellCode {
-  form: 'new' | 'secondUse';
-  maker: string;
-  product: 'pack' | 'module' | 'cell';
-  chemistryLetter: string;
-  chemistry: string | null;
-  specification: string;
-  traceability: string | null;
-  date: CellDate;
-  serial: string;
-}
-
 export interface CellMarkResult {
   mark: Named<CellMark>;
-  code: { ok: true; code: CellCode } | { ok: false; because: string; at: number | null; found: string | null };
+  code: CellCode;
 }
 
 export interface RulerResult {
   ruler: Named<Ruler>;
   /** Null when the photo is not at hand or the corners give no plane. */
-  distance: { distanceMm: number; uncertaintyMm: number } | null;
+  distance: {
+    distanceMm: number;
+    /** Of the points set by hand. */
+    placementMm: number;
+    /** Of the thing off the plane of the card; null, as is the whole, where it was not said how far it may be. */
+    offPlaneMm: number | null;
+    uncertaintyMm: number | null;
+  } | null;
 }
 
 export interface LiveResults {

@@ -1,7 +1,9 @@
 import type { LidOutcome } from '../../drawing/lid-glyph.ts';
 import type { ItemResult } from '../../grading/grading.ts';
 import { BECAUSE_WORDS, EVIDENCE_WORDS, GRADE_WORDS, LOWERED_BY_TOLD, OUTCOME_WORDS } from '../../text/grades.ts';
+import { measuredWords } from '../../text/measured.ts';
 import { sheetWords } from '../../text/sheet.ts';
+import { foundWords, gradeStanding } from './measured-words.ts';
 import type { AnswerRow, Block } from './sheet.ts';
 import type { SheetContext } from './sheet-context.ts';
 
@@ -47,7 +49,9 @@ function glyphOf({ grade, possible }: ItemResult): LidOutcome {
   return grade ?? 'notSeen';
 }
 
-function outcomeWords({ record }: SheetContext, result: ItemResult): string {
+function outcomeWords({ record, itemOf }: SheetContext, result: ItemResult): string {
+  const found = foundWords(itemOf(result.itemId), result.measured);
+  const standing = gradeStanding(result);
   const answer = record.answers[result.itemId];
   if (result.possible.length === 1 && result.possible[0] === 'doesNotApply') {
     const reason = answer?.kind === 'doesNotApply' ? answer.reason : null;
@@ -58,10 +62,13 @@ function outcomeWords({ record }: SheetContext, result: ItemResult): string {
     const lowered = result.loweredByTold ? `: ${LOWERED_BY_TOLD}` : '';
     return [
       `${GRADE_WORDS[result.grade]}${lowered}`,
-      ...(result.evidence === null ? [] : [EVIDENCE_WORDS[result.evidence]]),
+      ...(standing === null && result.evidence !== null ? [EVIDENCE_WORDS[result.evidence]] : []),
+      ...(standing === null ? [] : [standing]),
+      ...(found === null ? [] : [found]),
       ...(result.settled ? [] : [sheetWords.findings.open]),
     ].join(' · ');
   }
+  if (found !== null && result.measured !== null) return measuredWords.comesTo(found, result.measured.possible);
   // The message of an error stands in full among what was not seen.
   const reason = answer?.kind === 'notSeen' ? answer.reason : undefined;
   return reason === undefined ? BECAUSE_WORDS[result.because] : `${BECAUSE_WORDS[result.because]}: ${reason}`;

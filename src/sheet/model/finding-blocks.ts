@@ -4,6 +4,7 @@ import { GRADE_WORDS } from '../../text/grades.ts';
 import { riskLine } from '../../text/risk.ts';
 import { HOW_KNOWN, sheetWords } from '../../text/sheet.ts';
 import { basisWords } from './basis-words.ts';
+import { foundWords, gradeStanding } from './measured-words.ts';
 import type { Block, FindingBlock, SheetPhoto } from './sheet.ts';
 import type { SheetContext } from './sheet-context.ts';
 
@@ -59,11 +60,15 @@ function likelihoodReason(
 }
 
 function evidenceLine(context: SheetContext, finding: Finding, linked: SheetPhoto[]): string {
-  const { evidence } = context.resultOf(finding.itemId);
+  const result = context.resultOf(finding.itemId);
+  const standing = gradeStanding(result);
+  const found = foundWords(context.itemOf(finding.itemId), result.measured);
   const words = sheetWords.findings;
   const tenths = context.points?.itemTenths.get(finding.itemId);
   return [
-    ...(evidence === null ? [] : [HOW_KNOWN[evidence]]),
+    ...(standing === null && result.evidence !== null ? [HOW_KNOWN[result.evidence]] : []),
+    ...(standing === null ? [] : [standing]),
+    ...(found === null ? [] : [found]),
     linked.length === 0 ? words.noPhoto : words.photos(linked.map(({ number }) => number)),
     ...(finding.sure ? [] : [words.open]),
     ...(tenths === undefined ? [] : [words.cost(formatFixed(tenths / 10, 1))]),

@@ -1,5 +1,6 @@
 import type { ItemResult } from '../../grading/grading.ts';
 import { sheetWords } from '../../text/sheet.ts';
+import { foundWords, gradeStanding } from './measured-words.ts';
 import type { Block, ListBlock } from './sheet.ts';
 import type { SheetContext } from './sheet-context.ts';
 
@@ -23,6 +24,16 @@ export function openBlocks(context: SheetContext): Block[] {
     ...group(
       words.unanswered,
       because('unanswered').map((result) => named(context, result)),
+    ),
+    ...group(
+      words.inPart,
+      because('measured')
+        .filter(({ settled }) => !settled)
+        .map((result) => withFound(context, result)),
+    ),
+    ...group(
+      words.overruled,
+      asked.filter(({ measured }) => measured?.overrules != null).map((result) => withFound(context, result)),
     ),
     ...group(
       words.factOpen,
@@ -73,6 +84,13 @@ function group(heading: string, items: Entry[]): Block[] {
 
 function named({ itemOf, zoneOf }: SheetContext, { itemId, zoneId }: ItemResult): Entry {
   return { text: itemOf(itemId).title, detail: zoneOf(zoneId).title };
+}
+
+function withFound(context: SheetContext, result: ItemResult): Entry {
+  const item = context.itemOf(result.itemId);
+  const found = foundWords(item, result.measured);
+  const standing = result.measured?.overrules == null ? null : gradeStanding(result);
+  return { text: item.title, detail: [found, standing].filter((part) => part !== null).join(' · ') };
 }
 
 function withReason(context: SheetContext, result: ItemResult): Entry {

@@ -1,0 +1,35 @@
+import type { CutOff } from '../../schema/live-tests/cut-off.ts';
+import type { Derivation } from './derivation.ts';
+import { exactly, type Figure, type Reading } from './figure.ts';
+import { thresholdFigures } from './threshold.ts';
+
+/**
+ * At what sensor temperature the BMS ends charge and load; the later of the two counts, so while only one was tried the
+ * cut may be later still. A thermal switch is no BMS: what it opened is a trial in which the BMS did not act.
+ */
+export const hot: Derivation = ({ tests }) => {
+  const trials = tests.cutOffs.filter(({ kind }) => kind === 'hotCharge' || kind === 'hotDischarge');
+  const figures = (['hotCharge', 'hotDischarge'] as const).map((kind) =>
+    thresholdFigures(
+      trials.flatMap((trial) => (trial.kind === kind ? limitOf(trial) : [])),
+      'higher',
+    ),
+  );
+  const known = figures.flat();
+  if (known.length === 0) return null;
+  const bothTried = figures.every((list) => list.length > 0);
+  const later = bothTried ? known : known.map(({ low }): Figure => ({ low, high: Infinity }));
+  const alternatives = switchCases(trials).map((name) => later.map((figure): Reading => ({ case: name, figure })));
+  return { alternatives };
+};
+
+function limitOf({ acted, by, sensorDegC }: CutOff): { acted: boolean; at: Figure }[] {
+  return sensorDegC === undefined ? [] : [{ acted: acted && by !== 'thermalSwitch', at: exactly(sensorDegC) }];
+}
+
+/** Whether a thermal switch is fitted; both while nobody has said. */
+function switchCases(trials: readonly CutOff[]): ('withSwitch' | 'withoutSwitch')[] {
+  if (trials.some(({ by, switchFitted }) => by === 'thermalSwitch' || switchFitted === true)) return ['withSwitch'];
+  if (trials.some(({ switchFitted }) => switchFitted === false)) return ['withoutSwitch'];
+  return ['withSwitch', 'withoutSwitch'];
+}

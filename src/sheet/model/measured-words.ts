@@ -1,0 +1,45 @@
+import type { Reading } from '../../grading/derive/figure.ts';
+import { gradesOf } from '../../grading/derive/grades-of.ts';
+import type { ItemResult } from '../../grading/grading.ts';
+import type { Item } from '../../schema/checklist.ts';
+import { DERIVATIONS } from '../../schema/figures.ts';
+import { GRADES, gradeRank } from '../../schema/grade.ts';
+import { derivedWords, figureWords, measuredWords } from '../../text/measured.ts';
+
+/** What was measured of an item, in words: "charging blocked at −4 °C"; null where nothing was. */
+export function foundWords(item: Item, measured: ItemResult['measured']): string | null {
+  if (measured === null) return null;
+  const { alternatives, orWorse } = measured.found;
+  const said = alternatives.map((readings) => {
+    const words = worstOf(item, readings).map((reading) => readingWords(item, reading));
+    return [...new Set(words)].join(', ');
+  });
+  const words = measuredWords.or([...new Set(said)]);
+  return orWorse ? `${words}, ${measuredWords.notAllRead}` : words;
+}
+
+/** How a grade stands to what was measured; null where nothing was measured. */
+export function gradeStanding({ measured, because }: ItemResult): string | null {
+  if (measured === null) return null;
+  if (measured.overrules !== null) return measuredWords.overruledBecause(measured.possible, measured.overrules);
+  return because === 'measured' ? measuredWords.asMeasured : null;
+}
+
+function readingWords({ derive, measure }: Item, reading: Reading): string {
+  if (derive !== undefined) return derivedWords(derive.from, reading, DERIVATIONS[derive.from].unit);
+  return reading.figure === undefined ? '' : figureWords(reading.figure, measure?.unit ?? '');
+}
+
+/** The readings that decide: of those that can be worst, at most two. */
+function worstOf(item: Item, readings: readonly Reading[]): Reading[] {
+  const bands = item.derive?.bands ?? item.measure?.bands ?? {};
+  const ranked = readings.map((reading) => {
+    const grades = gradesOf(bands, { alternatives: [[reading]] }, GRADES);
+    return { reading, rank: Math.max(...grades.map(gradeRank)) };
+  });
+  const worst = Math.max(...ranked.map(({ rank }) => rank));
+  return ranked
+    .filter(({ rank }) => rank === worst)
+    .slice(0, 2)
+    .map(({ reading }) => reading);
+}
