@@ -47,7 +47,7 @@ export interface CellBarsInput {
 /** Rows of up to sixteen cells, and of more. */
 const ROW_HEIGHT = { few: 20, many: 17 };
 const MANY = 16;
-const BAR_HEIGHT = 9;
+const BAR_HEIGHT = 8;
 const FLAGGED_HEIGHT = 12;
 const BREAK_AT = 9;
 

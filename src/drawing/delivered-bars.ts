@@ -23,12 +23,14 @@ export interface DeliveredBarsInput {
   words?: { alt: string; nothing: string };
 }
 
-const ROW = { height: 56, labelBaseline: 13, boxTop: 20, boxHeight: 15, figuresBaseline: 48 };
+const ROW = { height: 64, labelBaseline: 13, boxTop: 20, boxHeight: 15, figuresBaseline: 48 };
+const ROW_GAP = 10;
 const SHARE: TextFace = { size: 14, weight: 600 };
 const INSET = 3;
 const GAP = 10;
-/** Room right of the bars for what stands open. */
-const RIGHT_MARGIN = 14;
+/** Room right of a filled part that stands open, and for half of the outline. */
+const OPEN_ROOM = 13;
+const EDGE_ROOM = 1;
 /** Where the right edge is open: strips that run out, each with its distance from the filled part. */
 const RUNNING_OUT = [
   { at: 2.5, width: 2.6 },
@@ -52,10 +54,10 @@ export function deliveredBars({ width, rows, words }: DeliveredBarsInput): Drawi
   if (delivered.some((value) => value < 0)) throw new RangeError('deliveredBars: delivered must not be below 0');
   const alt = words?.alt ?? '';
   if (rows.length === 0) return emptyFrame({ width, height: 60, alt, nothing: words?.nothing ?? '' });
-  const promisedWidth = (width - RIGHT_MARGIN) / Math.max(1, ...rows.map((row) => deliveredFrac(row) ?? 0));
+  const promisedWidth = Math.min(width - EDGE_ROOM, ...rows.map((row) => promisedWidthFor(row, width)));
   return {
     width,
-    height: rows.length * ROW.height,
+    height: rows.length * ROW.height - ROW_GAP,
     alt,
     marks: rows.flatMap((row, place) => rowMarks(row, { width, promisedWidth, top: place * ROW.height })),
   };
@@ -63,6 +65,12 @@ export function deliveredBars({ width, rows, words }: DeliveredBarsInput): Drawi
 
 function deliveredFrac({ promised, delivered }: DeliveredRow): number | null {
   return promised === null || delivered === null ? null : delivered / promised;
+}
+
+/** How wide a promise may be drawn so that what was delivered stays inside the drawing. */
+function promisedWidthFor(row: DeliveredRow, width: number): number {
+  const frac = deliveredFrac(row) ?? 0;
+  return frac === 0 ? Infinity : (width - (row.atLeast ? OPEN_ROOM : 0)) / frac;
 }
 
 interface RowFrame {

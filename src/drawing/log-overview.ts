@@ -68,20 +68,18 @@ export function logOverview(input: LogOverviewInput): Drawing {
     alt: words.alt,
     marks: stackedPanels({
       width,
-      top: BAND_LABEL_HEIGHT,
+      top: 0,
       bottom: height,
-      plans: plans.map((plan) => ({
+      plans: plans.map((plan, place) => ({
         ...plan,
+        headroom: place === 0 && bands.length > 0 ? BAND_LABEL_HEIGHT : 0,
         curves: plan.curves.map((curve) => ({ ...curve, xs: curve.xs.map((afterS) => afterS / unit.inS) })),
       })),
       xRange: { low: 0, high },
       xTitle: words[unit.name],
       tick: words.tick,
       room,
-      behind: ({ x, panels }) => [
-        ...bandMarks(bands, x, panels.at(-1)?.bottom ?? height),
-        ...bandLabels({ bands, x, room, width }),
-      ],
+      behind: ({ x, panels }) => [...bandMarks(bands, x, panels), ...bandLabels({ bands, x, room, panel: panels[0] })],
     }),
   };
 }

@@ -84,7 +84,7 @@ export function tripPlot(input: TripPlotInput): Drawing {
   const ranges = tripRanges(input);
   if (ranges === null) return emptyFrame({ width, height: input.height, alt: words.alt, nothing: words.nothing });
   const key = keyRows(keyOf(input), width);
-  const below = 4 + key.height;
+  const below = 8 + key.height;
   const height = Math.max(input.height, TITLE_HEIGHT + LOWEST_PANEL + BOTTOM_AXIS_HEIGHT + below);
   const timeFigures = logTicks(ranges.timeS).map((tick) => words.tickS(tick.value));
   const panel: Box = {
@@ -163,17 +163,25 @@ function contentMarks(input: TripPlotInput, { panel, x, y, room }: Frame): Mark[
     [...lines.map((line) => line.points), ...gateLines, claim, ...trips.map(tripReach)],
     panel,
   );
-  const label = (text: string, face: TextFace, point: Point | undefined): Mark[] =>
-    point === undefined ? [] : labelAt({ text, face, point, panel, room, crossed });
+  const label = (text: string, face: TextFace, points: readonly Point[]): Mark[] =>
+    labelAt({ text, face, points, panel, room, crossed });
   return [
     ...(claim.length === 0 ? [] : [{ kind: 'line', points: claim, stroke: CLAIM } as const]),
     ...lines.flatMap(withstandMarks),
     ...gates.flatMap((gate) => gateMarks(gate, { x, y }, panel)),
     ...trips.flatMap(({ opened, timeS, point }) => (timeS === 0 ? tripAtOnceSign : tripSign)(opened, ...point)),
-    ...trips.flatMap((trip) => label(trip.label, NAME, trip.point)),
-    ...label(input.words.continuous, FIGURE, claim[0] === undefined ? undefined : [claim[0][0], panel.top + 8]),
-    ...label(input.fuse?.label ?? '', SMALL, gateLines[0]?.[0]),
-    ...lines.flatMap((line, place) => label(input.withstand[place]?.label ?? '', SMALL, line.points.at(-1))),
+    ...trips.flatMap((trip) => label(trip.label, NAME, [trip.point])),
+    ...label(
+      input.words.continuous,
+      FIGURE,
+      claim.slice(0, 1).map(([at, top]): Point => [at, top + 8]),
+    ),
+    ...label(
+      input.fuse?.label ?? '',
+      SMALL,
+      gateLines.flatMap((line) => line.slice(0, 1)),
+    ),
+    ...lines.flatMap((line, place) => label(input.withstand[place]?.label ?? '', SMALL, evenly(line.points))),
   ];
 }
 
@@ -188,3 +196,10 @@ function tripReach({ point: [x, y], opened }: { point: Point; opened: boolean })
     [x, opened ? y : y - ARROW_REACH],
   ];
 }
+
+/** A few points along a line, its end first: at any of them it can be named. */
+function evenly(points: readonly Point[]): Point[] {
+  const step = Math.max(1, Math.floor(points.length / NAMED_AT));
+  return points.filter((_, place) => (points.length - 1 - place) % step === 0).reverse();
+}
+const NAMED_AT = 6;

@@ -13,14 +13,15 @@ export interface AxisTick {
 
 const TICK = 4;
 const MINOR_TICK = 2.5;
-/** Between a tick's figure and the axis. */
+/** Between a tick's figure and the axis; below it a little more, so that the corner has room for both figures. */
 export const FIGURE_GAP = 7;
+const GAP_BELOW = 9;
 /** From the bottom axis to the lower end of its figures. */
-export const FIGURES_HEIGHT = FIGURE_GAP + FIGURE.size;
+const FIGURES_HEIGHT = GAP_BELOW + FIGURE.size * 0.97;
 export const TITLE_HEIGHT = 20;
 
 /** Upright axis at the panel's left with a faint line across at each figure, and its title above it. */
-export function leftAxis({ panel, ticks, title, room }: LeftAxisInput): Mark[] {
+export function leftAxis({ panel, ticks, title, room, headroom }: LeftAxisInput): Mark[] {
   const marks: Mark[] = [];
   for (const { place, text, minor } of ticks) {
     if (text !== null && place < panel.bottom - 0.5) {
@@ -43,7 +44,7 @@ export function leftAxis({ panel, ticks, title, room }: LeftAxisInput): Mark[] {
   const words = room.take({
     kind: 'text',
     x: 0,
-    y: panel.top - 9,
+    y: panel.top - 9 - (headroom ?? 0),
     text: shortened(title, SMALL, panel.right),
     ...SMALL,
     anchor: 'start',
@@ -57,6 +58,8 @@ export interface LeftAxisInput {
   ticks: readonly AxisTick[];
   title: string;
   room: LabelRoom;
+  /** Kept free between the panel and its title. */
+  headroom?: number;
 }
 
 /** Level axis below the panel. Without a title it has ticks only: the panel below it carries the figures. */
@@ -69,7 +72,7 @@ export function bottomAxis({ panel, ticks, title, room, width }: BottomAxisInput
     const figure: TextMark = {
       kind: 'text',
       x: place,
-      y: panel.bottom + FIGURE_GAP + FIGURE.size * 0.75,
+      y: panel.bottom + GAP_BELOW + FIGURE.size * 0.75,
       text: shortened(text, FIGURE, width),
       ...FIGURE,
       anchor: 'middle',
@@ -82,7 +85,7 @@ export function bottomAxis({ panel, ticks, title, room, width }: BottomAxisInput
   const words = room.take({
     kind: 'text',
     x: panel.right,
-    y: panel.bottom + FIGURES_HEIGHT + SMALL.size + 1,
+    y: panel.bottom + FIGURES_HEIGHT + SMALL.size,
     text: shortened(title, SMALL, panel.right),
     ...SMALL,
     anchor: 'end',

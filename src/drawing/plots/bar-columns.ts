@@ -19,6 +19,8 @@ const GAP = 8;
 /** Most of the width that names and figures may take each; longer ones are shortened. Our choice. */
 const LABEL_FRAC = 0.3;
 const TEXT_FRAC = 0.34;
+/** The widest word just fits its own column; sums must not take a hair from it. */
+const NOISE = 1e-6;
 const FACE: TextFace = { size: 12.5, weight: 400 };
 const STRONG: TextFace = { size: 12.5, weight: 600 };
 
@@ -52,7 +54,7 @@ export function barRowWords(
   const word = (text: string, room: number, place: Pick<TextMark, 'x' | 'anchor'>): Mark => ({
     kind: 'text',
     y,
-    text: shortened(text, face, room),
+    text: shortened(text, face, room + NOISE),
     ...face,
     ...place,
     ink: row.strong ? 'ink' : 'muted',

@@ -8,8 +8,8 @@ import { type Box, inside, type LabelRoom, textBox } from './label-room.ts';
 export interface LabelInput {
   text: string;
   face: TextFace;
-  /** What the label names. */
-  point: Point;
+  /** What the label names: any one of these. */
+  points: readonly Point[];
   /** Where it may stand. */
   panel: Box;
   room: LabelRoom;
@@ -28,38 +28,50 @@ const WIDEST_FRAC = 0.6;
 
 /** A name as near its point as it can stand without covering lines or other words; none if there is no room at all. */
 export function labelAt(input: LabelInput): Mark[] {
-  const { face, panel, room, point } = input;
+  const { face, panel, room } = input;
   const text = shortened(input.text, face, (panel.right - panel.left) * WIDEST_FRAC);
   if (text === '') return [];
   const width = textWidth(text, face);
-  let best: { mark: TextMark; cost: number; distance: number } | null = null;
-  for (const [x, y] of places({ point, width, size: face.size, panel })) {
+  let best: { mark: TextMark; cost: number; distance: number; point: Point } | null = null;
+  for (const [point, x, y] of places({ points: input.points, width, size: face.size, panel })) {
     const mark: TextMark = { kind: 'text', x, y, text, ...face, anchor: 'start', ink: 'ink', halo: HALO };
     const box = textBox(mark);
     const distance = distanceTo(box, point);
     if (distance < NEAREST || !inside(box, panel) || (best !== null && distance >= best.cost)) continue;
     const cost = distance + CROSSING_COST * input.crossed(box);
-    if ((best === null || cost < best.cost) && room.fits(mark)) best = { mark, cost, distance };
+    if ((best === null || cost < best.cost) && room.fits(mark)) best = { mark, cost, distance, point };
   }
   if (best === null) return [];
   room.take(best.mark);
   if (best.distance < LED_FROM) return [best.mark];
-  return [leader(point, textBox(best.mark)), best.mark];
+  return [leader(best.point, textBox(best.mark)), best.mark];
 }
 
 const HALO = { ink: 'ground', width: 2.5 } as const;
 
-/** Beginnings of baselines to try: a grid over the panel that holds the four places right at the point. */
-function* places({ point, width, size, panel }: { point: Point; width: number; size: number; panel: Box }) {
-  const beside = point[1] + size * 0.28;
-  const rows = [beside, ...steps(panel.top + size * 0.78, panel.bottom - size * 0.22, STEP_Y)];
-  const columns = [
-    point[0] + NEAREST + 0.5,
-    point[0] - NEAREST - 0.5 - width,
-    point[0] - width / 2,
-    ...steps(panel.left + 2, panel.right - width - 2, STEP_X),
-  ];
-  for (const y of rows) for (const x of columns) yield [x, y] as const;
+/** Beginnings of baselines to try: for each point a grid over the panel that holds the four places right at the point. */
+function* places({
+  points,
+  width,
+  size,
+  panel,
+}: {
+  points: readonly Point[];
+  width: number;
+  size: number;
+  panel: Box;
+}) {
+  for (const point of points) {
+    const beside = [point[1] + size * 0.28, point[1] - NEAREST - size * 0.23, point[1] + NEAREST + size * 0.79];
+    const rows = [...beside, ...steps(panel.top + size * 0.78, panel.bottom - size * 0.22, STEP_Y)];
+    const columns = [
+      point[0] + NEAREST + 0.5,
+      point[0] - NEAREST - 0.5 - width,
+      point[0] - width / 2,
+      ...steps(panel.left + 2, panel.right - width - 2, STEP_X),
+    ];
+    for (const y of rows) for (const x of columns) yield [point, x, y] as const;
+  }
 }
 
 function* steps(from: number, to: number, step: number): Generator<number> {

@@ -29,6 +29,8 @@ export interface PanelPlan {
   levels: readonly PanelLevel[];
   /** Its part of the height, against the others'. */
   weight: number;
+  /** Kept free between the panel and its title. */
+  headroom?: number;
 }
 
 export interface StackedPanelsInput {
@@ -74,7 +76,7 @@ export function stackedPanels(input: StackedPanelsInput): Mark[] {
     const y = linearScale(plan.range, panel.bottom, panel.top);
     const title = place === plans.length - 1 ? input.xTitle : null;
     const ticks = plan.range.values.map((value) => ({ place: y(value), text: tick(value, plan.range.decimals) }));
-    behind.push(...leftAxis({ panel, ticks, title: plan.title, room }));
+    behind.push(...leftAxis({ panel, ticks, title: plan.title, room, headroom: plan.headroom ?? 0 }));
     behind.push(...bottomAxis({ panel, ticks: bottomTicks, title, room, width }));
     above.push(...curveMarks({ plan, panel, x, y, room }));
   }
@@ -82,12 +84,13 @@ export function stackedPanels(input: StackedPanelsInput): Mark[] {
 }
 
 function panelBoxes({ plans, top, bottom }: StackedPanelsInput, across: { left: number; right: number }): Box[] {
-  const titles = plans.length * TITLE_HEIGHT + (plans.length - 1) * TITLE_GAP;
+  const headrooms = plans.reduce((sum, plan) => sum + (plan.headroom ?? 0), 0);
+  const titles = plans.length * TITLE_HEIGHT + (plans.length - 1) * TITLE_GAP + headrooms;
   const free = bottom - top - titles - BOTTOM_AXIS_HEIGHT - plans.length * LOWEST_PANEL;
   const weights = plans.reduce((sum, plan) => sum + plan.weight, 0);
   let down = top;
-  return plans.map(({ weight }) => {
-    const panelTop = down + TITLE_HEIGHT;
+  return plans.map(({ weight, headroom }) => {
+    const panelTop = down + TITLE_HEIGHT + (headroom ?? 0);
     const panelBottom = panelTop + LOWEST_PANEL + (free * weight) / weights;
     down = panelBottom + TITLE_GAP;
     return { ...across, top: panelTop, bottom: panelBottom };
@@ -120,7 +123,7 @@ function curveMarks({ plan, panel, x, y, room }: CurvesInput): Mark[] {
     const end = lines[place]?.at(-1);
     if (end === undefined) continue;
     marks.push(...(sign?.(...end, isSteepAtEnd(lines[place] ?? [])) ?? []));
-    if (label !== null) marks.push(...labelAt({ text: label, face: NAME, point: end, panel, room, crossed }));
+    if (label !== null) marks.push(...labelAt({ text: label, face: NAME, points: [end], panel, room, crossed }));
   }
   return marks;
 }
