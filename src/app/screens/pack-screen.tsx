@@ -13,6 +13,7 @@ import { Screen } from '../../ui/screen.tsx';
 import { Tape } from '../../ui/tape.tsx';
 import { nowMs, utcOffsetMinutes } from '../clock.ts';
 import { makeSafeGate } from '../make-safe-gate.ts';
+import { CarryOverPart } from '../parts/carry-over-part.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
 import { StopSteps } from '../parts/stop-steps.tsx';
 import { questionsOf } from '../questions.ts';
@@ -91,6 +92,7 @@ export function PackScreen({ session }: { session: PackSession }) {
           <p class="muted">{say.nothingToScore}</p>
         )}
       </section>
+      <CarryOverPart session={session} />
       <ul class="lines">
         {stations.map(({ place, title, side, closed, done }) => (
           <li key={place}>

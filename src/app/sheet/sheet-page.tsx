@@ -1,5 +1,6 @@
 import '../../ui/sheet/result.css';
 import '../../ui/sheet/sheet.css';
+import { gradeRecord } from '../../grading/grade-record.ts';
 import { makeSheet } from '../../sheet/model/make-sheet.ts';
 import type { SheetPhoto } from '../../sheet/model/sheet.ts';
 import { sheetScreenWords as say } from '../../text/sheet-screen.ts';
@@ -23,6 +24,10 @@ export function SheetPage({ session }: { session: PackSession }) {
     definitionSha256: session.definition.sha256,
     record,
     grading: session.grading.value,
+    earlier: session.earlier && {
+      definition: session.earlier.definition,
+      grading: gradeRecord(session.earlier.definition, record),
+    },
     appVersion: APP_VERSION,
     units: settings.value.units,
     locale: 'en',

@@ -24,11 +24,12 @@ export async function openPack(packId: string): Promise<void> {
   const record = foldRecord(packId, entries);
   const reference = record.checklist;
   const definition = reference && (await definitionByHash(reference.sha256));
+  const earlier = record.carriedFrom && (await definitionByHash(record.carriedFrom.sha256));
   if (openId !== packId) return;
   if (!record.here && record.newestAt === null) opened.value = { state: 'absent' };
   else if (!definition) opened.value = { state: 'noDefinition' };
   else {
-    const session = new PackSession(packId, definition, entries);
+    const session = new PackSession(packId, definition, entries, earlier);
     session.undoLabel.value = await store().undoLabel(packId);
     opened.value = { state: 'open', session };
     void store().keep('lastPack', packId);
@@ -46,4 +47,15 @@ effect(() => {
   const wrote = otherTabWrote.value;
   const now = opened.peek();
   if (wrote && now.state === 'open' && now.session.packId === wrote.packId) void now.session.reload();
+});
+
+// The record was carried over to another checklist, or that was undone: it is opened anew, to be graded by that one.
+effect(() => {
+  const now = opened.value;
+  if (now.state !== 'open') return;
+  const reference = now.session.record.value.checklist;
+  const isSaved = now.session.saving.value.now === 'saved';
+  if (reference === null || !isSaved || reference.sha256 === now.session.definition.sha256) return;
+  forgetOpenPack(now.session.packId);
+  void openPack(now.session.packId);
 });

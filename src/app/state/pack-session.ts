@@ -37,6 +37,8 @@ export class PackSession {
     readonly packId: string,
     readonly definition: LoadedDefinition,
     entries: Entry[],
+    /** The definition it was graded by before it was carried over. */
+    readonly earlier: LoadedDefinition | null = null,
   ) {
     this.entries.value = entries;
     this.grade = gradeWhenChanged(definition.definition);

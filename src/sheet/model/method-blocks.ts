@@ -1,4 +1,5 @@
 import { LID_OFF_STATES } from '../../schema/checklist.ts';
+import { carryOverWords } from '../../text/carry-over.ts';
 import { formatMoment, formatOffset } from '../../text/format-day.ts';
 import { formatValue } from '../../text/format-unit.ts';
 import { listOf, ROUTE_WORDS, sheetWords } from '../../text/sheet.ts';
@@ -77,7 +78,7 @@ function factBlocks({ definition, record }: SheetContext): Block[] {
   ];
 }
 
-function checklistRows({ definition, definitionSha256, grading, appVersion }: SheetContext) {
+function checklistRows({ definition, definitionSha256, grading, record, appVersion }: SheetContext) {
   return [
     {
       label: methodWords.checklist,
@@ -85,6 +86,14 @@ function checklistRows({ definition, definitionSha256, grading, appVersion }: Sh
       ...(definition.status === 'draft' ? { note: methodWords.draft } : {}),
     },
     { label: methodWords.hash, value: definitionSha256 },
+    ...(record.carriedFrom === null
+      ? []
+      : [
+          {
+            label: carryOverWords.sheetRow,
+            value: carryOverWords.sheetValue(record.carriedFrom.version, record.carriedFrom.sha256),
+          },
+        ]),
     {
       label: methodWords.route,
       value: methodWords.routeAsked(ROUTE_WORDS[grading.route], grading.askedCount, grading.itemCount),

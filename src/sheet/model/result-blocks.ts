@@ -1,5 +1,6 @@
 import type { Range, RemedyResult, ZoneResult } from '../../grading/grading.ts';
 import type { RiskLevel } from '../../schema/checklist.ts';
+import { carryOverWords } from '../../text/carry-over.ts';
 import { formatFixed, formatPercent, formatScore, formatSpan } from '../../text/format-number.ts';
 import { GRADE_WORDS } from '../../text/grades.ts';
 import { listOf, sheetWords } from '../../text/sheet.ts';
@@ -58,7 +59,7 @@ function isSerious(risk: RiskLevel | null): boolean {
   return risk === 'high' || risk === 'serious';
 }
 
-function scoreBlocks({ grading }: SheetContext): Block[] {
+function scoreBlocks({ grading, earlier }: SheetContext): Block[] {
   const { build, score, factor, after, settled } = grading;
   if (grading.stop === 'failed') return [];
   if (build === null || score === null) return [{ kind: 'paragraph', text: sheetWords.nothingToScore, tone: 'plain' }];
@@ -72,6 +73,9 @@ function scoreBlocks({ grading }: SheetContext): Block[] {
     ...(grading.remedies.some(({ reach }) => reach === 'workshop')
       ? afterFigure(labels.afterWorkshop, after.workshop, afterSettled(grading, 'workshop'))
       : []),
+    ...(earlier
+      ? [{ label: carryOverWords.sheetFigure(earlier.definition.version), value: scoreOf(earlier.grading) }]
+      : []),
   ];
   const share = sheetWords.settledShare(
     formatPercent(grading.settledShareFrac),
@@ -83,6 +87,10 @@ function scoreBlocks({ grading }: SheetContext): Block[] {
     { kind: 'figures', figures: shown },
     ...(settled ? [] : [{ kind: 'paragraph', text: share, tone: 'muted' } satisfies Block]),
   ];
+}
+
+function scoreOf({ score, settled }: SheetContext['grading']): string {
+  return score === null ? carryOverWords.withheld : formatScore(score, settled);
 }
 
 function afterFigure(label: string, range: Range | null, settled: boolean): Figure[] {

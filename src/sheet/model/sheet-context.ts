@@ -13,6 +13,8 @@ export interface SheetInput {
   definitionSha256: string;
   record: PackRecord;
   grading: Grading;
+  /** The score by the checklist it was carried over from; null if it never was, or if that is not on this phone. */
+  earlier?: { definition: Checklist; grading: Grading } | null;
   appVersion: string;
   units: UnitChoice;
   locale: 'en';

@@ -1,0 +1,83 @@
+import { useEffect, useState } from 'preact/hooks';
+import { gradeRecord } from '../../grading/grade-record.ts';
+import type { Grading } from '../../grading/grading.ts';
+import { carryOverWords as say } from '../../text/carry-over.ts';
+import { formatScore } from '../../text/format-number.ts';
+import { verdictWords } from '../../text/verdict.ts';
+import { Dialog } from '../../ui/dialog.tsx';
+import { builtInDefinition, type LoadedDefinition } from '../state/definitions.ts';
+import { isNewerVersion } from '../state/is-newer-version.ts';
+import type { PackSession } from '../state/pack-session.ts';
+
+/** Offers the newer version of the pack's checklist, with the score by each; says so once it was carried over. */
+export function CarryOverPart({ session }: { session: PackSession }) {
+  const [newer, setNewer] = useState<LoadedDefinition | null>(null);
+  const [asking, setAsking] = useState(false);
+  const { definition } = session.definition;
+  const record = session.record.value;
+
+  useEffect(() => {
+    builtInDefinition().then(
+      (loaded) => setNewer(isCarriedTo(loaded, definition) ? loaded : null),
+      (error) => console.warn('carry over: the built-in checklist did not load', error),
+    );
+  }, [definition]);
+
+  if (record.carriedFrom !== null) return <p class="small muted">{say.carried(record.carriedFrom.version)}</p>;
+  if (newer === null) return null;
+
+  async function carry(to: LoadedDefinition) {
+    setAsking(false);
+    const { id, version } = to.definition;
+    await session.put({
+      puts: [
+        { subject: 'pack', part: 'carriedFrom', v: record.checklist },
+        { subject: 'pack', part: 'checklist', v: { id, version, sha256: to.sha256 } },
+      ],
+      definition: { sha256: to.sha256, text: to.text },
+      undoLabel: say.undo(version),
+    });
+  }
+  return (
+    <section class="stack">
+      <p class="notice calm small">{say.onBoard(definition.version, newer.definition.version)}</p>
+      <button type="button" class="button" onClick={() => setAsking(true)}>
+        {say.look}
+      </button>
+      {asking && (
+        <Dialog title={say.title(newer.definition.version)} onClose={() => setAsking(false)}>
+          <p>{say.lead}</p>
+          <ScoreBy version={definition.version} grading={session.grading.value} />
+          <ScoreBy version={newer.definition.version} grading={gradeRecord(newer.definition, record)} />
+          <div class="row">
+            <button type="button" class="button" onClick={() => setAsking(false)}>
+              {say.stay(definition.version)}
+            </button>
+            <button type="button" class="button primary" onClick={() => void carry(newer)}>
+              {say.carry}
+            </button>
+          </div>
+        </Dialog>
+      )}
+    </section>
+  );
+}
+
+function isCarriedTo({ definition }: LoadedDefinition, from: LoadedDefinition['definition']): boolean {
+  return definition.id === from.id && isNewerVersion(definition.version, from.version);
+}
+
+function ScoreBy({ version, grading }: { version: string; grading: Grading }) {
+  const score = grading.score === null ? say.withheld : formatScore(grading.score, grading.settled);
+  return (
+    <p>
+      <strong>
+        {say.by(version)}: {score}
+      </strong>
+      <br />
+      <span class="small muted">
+        {verdictWords(grading.verdict).title} · {say.asked(grading.settledCount, grading.askedCount)}
+      </span>
+    </p>
+  );
+}
