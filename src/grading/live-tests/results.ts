@@ -111,7 +111,7 @@ export interface CapacityResult {
 /** How long a lead stands a current before its insulation is harmed. */
 export interface WithstandResult {
   leadId: string;
-  /** In the pack's path, and in one conductor of this lead. */
+  /** In the pack's path, and in one conductor of this lead, whose area is taken at its least. */
   currentA: number;
   eachA: number;
   timeS: number;
@@ -184,9 +184,15 @@ export interface CellSetResult {
   /** Of two cells or more. */
   spread: { lowV: number; highV: number; spreadMv: number; lowNumber: number; highNumber: number } | null;
   voltageOutliers: Outliers;
-  /** Only of a rested set that says for how long. */
+  /** Only of a rested set; one that does not say for how long counts as not rested. */
   restBands: { number: number; band: RestVoltageBand }[] | null;
-  resistance: { meanMohm: number; spreadFrac: number; readCount: number; outliers: Outliers } | null;
+  resistance: {
+    meanMohm: number;
+    /** Highest less lowest, as a share of the mean; null of one cell alone. */
+    spreadFrac: number | null;
+    readCount: number;
+    outliers: Outliers;
+  } | null;
   /** What the BMS shows above (+) or below (−) the meter. */
   bmsErrors: { number: number; errorMv: number }[];
   /** Regardless of sign. */
@@ -226,7 +232,7 @@ export interface ParallelResult {
 
 // Cut-offs
 
-/** What a cut-off was held against: the nameplate's claim, or the limit of cells of this kind where it claims none. */
+/** What a cut-off was held against: a limit of cells of this kind, or one that follows from the nameplate's claim. */
 export type CutOffLimit = { from: 'nameplate' | 'cell' } & (
   | { of: 'cell' | 'pack'; limitV: number; lateV: number }
   | { of: 'sensor'; limitDegC: number; lateDegC: number }

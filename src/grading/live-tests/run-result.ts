@@ -9,7 +9,6 @@ import type { RunResult } from './results.ts';
 const S_PER_H = 3600;
 
 type TestedRun = Tested['tests']['runs'][number];
-type Instrument = NonNullable<RunResult['instrument']>;
 
 /** What one run comes to by itself. */
 export function runResult(run: TestedRun, { nameplate, tests }: Tested): RunResult {
@@ -17,17 +16,18 @@ export function runResult(run: TestedRun, { nameplate, tests }: Tested): RunResu
   const { ratedCapacityAh } = nameplate;
   const instrument = tests.instruments.find(({ id }) => id === run.instrumentId) ?? null;
   const energyWh = run.energyWh ?? null;
-  const currentA = run.currentA ?? (known(chargeAh, durationS) ? (chargeAh * S_PER_H) / durationS : null);
-  const noted = known(energyWh, chargeAh) ? energyWh / chargeAh : null;
+  const currentA =
+    run.currentA ?? (chargeAh === undefined || durationS === undefined ? null : (chargeAh * S_PER_H) / durationS);
   const result = {
     run,
     instrument,
     currentA,
     completeness: completeRun(conditionsOf(run, nameplate)),
-    ratePerH: known(currentA, ratedCapacityAh) ? cRatePerH({ currentA, ratedCapacityAh }) : null,
-    shareOfRatedFrac: known(chargeAh, ratedCapacityAh) ? chargeShareFrac({ chargeAh, ratedCapacityAh }) : null,
+    ratePerH: currentA === null || ratedCapacityAh === undefined ? null : cRatePerH({ currentA, ratedCapacityAh }),
+    shareOfRatedFrac:
+      chargeAh === undefined || ratedCapacityAh === undefined ? null : chargeShareFrac({ chargeAh, ratedCapacityAh }),
     energyWh,
-    meanVoltageV: run.meanVoltageV ?? noted,
+    meanVoltageV: run.meanVoltageV ?? (energyWh === null || chargeAh === undefined ? null : energyWh / chargeAh),
   };
   return { ...result, ...uncertaintiesOf(result) };
 }
@@ -48,29 +48,22 @@ function uncertaintiesOf(
 ): Pick<RunResult, 'chargeUncertaintyAh' | 'energyUncertaintyWh'> {
   const { run, instrument, currentA, energyWh, meanVoltageV } = result;
   const { chargeAh } = run;
-  const none = { chargeUncertaintyAh: null, energyUncertaintyWh: null };
-  const current = instrument === null ? null : currentAccuracy(instrument);
-  if (instrument === null || current === null || !known(chargeAh, currentA)) return none;
-  const durationS = run.durationS ?? (chargeAh / currentA) * S_PER_H;
-  const charge = { chargeAh, durationS, current };
-  const voltage = voltageAccuracy(instrument);
-  const canTellEnergy = known(energyWh, meanVoltageV) && voltage !== null;
+  const current = accuracyOf(instrument?.currentReadingPct, instrument?.currentAbsoluteA);
+  const voltage = accuracyOf(instrument?.voltageReadingPct, instrument?.voltageAbsoluteV);
+  if (current === null || chargeAh === undefined || currentA === null) {
+    return { chargeUncertaintyAh: null, energyUncertaintyWh: null };
+  }
+  const charge = { chargeAh, durationS: run.durationS ?? (chargeAh / currentA) * S_PER_H, current };
   return {
     chargeUncertaintyAh: chargeUncertaintyAh(charge),
-    energyUncertaintyWh: canTellEnergy ? energyUncertaintyWh({ ...charge, energyWh, meanVoltageV, voltage }) : null,
+    energyUncertaintyWh:
+      voltage === null || energyWh === null || meanVoltageV === null
+        ? null
+        : energyUncertaintyWh({ ...charge, energyWh, meanVoltageV, voltage }),
   };
-}
-
-function currentAccuracy({ currentReadingPct, currentAbsoluteA }: Instrument): MeterAccuracy | null {
-  return accuracyOf(currentReadingPct, currentAbsoluteA);
-}
-
-function voltageAccuracy({ voltageReadingPct, voltageAbsoluteV }: Instrument): MeterAccuracy | null {
-  return accuracyOf(voltageReadingPct, voltageAbsoluteV);
 }
 
 /** A part that was not noted is not 0: without it nothing is told. */
 function accuracyOf(readingPct: number | undefined, absolute: number | undefined): MeterAccuracy | null {
-  if (readingPct === undefined || absolute === undefined) return null;
-  return { readingFrac: readingPct / 100, absolute };
+  return readingPct === undefined || absolute === undefined ? null : { readingFrac: readingPct / 100, absolute };
 }
