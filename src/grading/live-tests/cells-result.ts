@@ -57,11 +57,11 @@ function outliersOf(list: readonly Reading[]): Outliers {
   return { ok: true, numbers: found.apartIndexes.flatMap((index) => list[index]?.number ?? []) };
 }
 
-function restBandsOf({ state, restedMin = null }: CellSet, voltages: readonly Reading[]): CellSetResult['restBands'] {
+function restBandsOf({ state, restedMin }: CellSet, voltages: readonly Reading[]): CellSetResult['restBands'] {
   if (state !== 'rested' || voltages.length === 0) return null;
   return voltages.map(({ number, value }) => ({
     number,
-    band: restVoltageBand({ cellVoltageV: value, restedMin }),
+    band: restVoltageBand({ cellVoltageV: value, restedMin: restedMin ?? null }),
   }));
 }
 
