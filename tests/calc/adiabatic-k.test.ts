@@ -40,6 +40,7 @@ describe('the way back', () => {
 it.each([
   ['an end below the start', { finalDegC: 60 }],
   ['an end that is not a number', { finalDegC: Number.NaN }],
+  ['an end without limit', { finalDegC: Number.POSITIVE_INFINITY }],
   ['a start at −β', { startDegC: -234.5 }],
   ['a start that is not a number', { startDegC: Number.NaN }],
 ])('refuses bad input: %s', (_name, bad) => {

@@ -98,7 +98,8 @@ describe('interrupt rating', () => {
   it.each([
     ['an upper estimate is enough', { currentA: 25_000, bound: 'upper' }, 25_000, false],
     ['a lower estimate is not: 20 kA or more', { currentA: 6000, bound: 'lower' }, null, true],
-    ['a lower estimate above 20 kA is named too', { currentA: 24_000, bound: 'lower' }, 24_000, true],
+    ['a lower estimate under 20 kA adds nothing', { currentA: 19_999, bound: 'lower' }, null, true],
+    ['a lower estimate above 20 kA is named too', { currentA: 20_001, bound: 'lower' }, 20_001, true],
     ['nothing known: 20 kA or more', null, null, true],
   ] as const)('%s', (_name, fault, interruptA, interruptAtLeast20kA) => {
     expect(ask({ fault })).toMatchObject({ interruptA, interruptAtLeast20kA });
@@ -112,8 +113,12 @@ it('does not skip a size by a rounding error: 0.8 of every standard size leads b
   }
 });
 
-it('has the sizes in rising order and none above 6000 A', () => {
-  expect(FUSE_SIZES_A.toSorted((a, b) => a - b)).toEqual(FUSE_SIZES_A);
+// NEC Table 240.6(A) as two public pages print it, and the 1, 3, 6 and 10 A they add for fuses.
+it('has the 37 standard sizes and the four small ones, and none above 6000 A', () => {
+  const printed =
+    '15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 110, 125, 150, 175, 200, 225, 250, 300, 350, 400, 450, 500, 600, 700, 800, 1000, 1200, 1600, 2000, 2500, 3000, 4000, 5000, 6000';
+  expect(FUSE_SIZES_A).toEqual([1, 3, 6, 10, ...printed.split(', ').map(Number)]);
+  expect(printed.split(', ')).toHaveLength(37);
   expect([fuseSizeFromA(110), fuseSizeFromA(110.1), fuseSizeFromA(6000), fuseSizeFromA(6001)]).toEqual([
     110,
     125,
