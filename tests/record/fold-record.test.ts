@@ -16,6 +16,24 @@ import {
 const CALLOUT_1 = '1'.repeat(32);
 const CALLOUT_2 = '2'.repeat(32);
 const CALLOUT_3 = '3'.repeat(32);
+/** By hand, from DESIGN §2: every kind of live test, none of any. */
+const NO_TESTS = {
+  instruments: [],
+  runs: [],
+  logs: [],
+  trips: [],
+  cutOffs: [],
+  sensorGates: [],
+  cellSets: [],
+  resistances: [],
+  leads: [],
+  joints: [],
+  drains: [],
+  parallelRuns: [],
+  readOuts: [],
+  cellMarks: [],
+  rulers: [],
+};
 const grade = { kind: 'grade', grade: 'weak', evidence: 'seen' };
 
 it('folds no entries into an empty record that is not here and asks the whole route', () => {
@@ -24,12 +42,14 @@ it('folds no entries into an empty record that is not here and asks the whole ro
     here: false,
     demo: false,
     checklist: null,
+    carriedFrom: null,
     route: 'whole',
     keepOriginals: false,
     nameplate: {},
     answers: {},
     facts: {},
     photos: [],
+    tests: NO_TESTS,
     makeSafe: [],
     states: {},
     state: null,
@@ -40,7 +60,7 @@ it('folds no entries into an empty record that is not here and asks the whole ro
   });
 });
 
-it('folds one entry of every subject into its place, newest stamp 9000 ms', () => {
+it('folds one entry of every subject but the live tests into its place, newest stamp 9000 ms', () => {
   const passed = {
     passedAtMs: 5000,
     day: '2026-11-24',
@@ -54,7 +74,8 @@ it('folds one entry of every subject into its place, newest stamp 9000 ms', () =
     PACK,
     Object.freeze([
       entry('pack', 'made', { demo: true }),
-      entry('pack', 'checklist', { id: 'lfp-drop-in', version: '1.0.0', sha256: 'f'.repeat(64) }),
+      entry('pack', 'checklist', { id: 'lfp-drop-in', version: '1.1.0', sha256: 'f'.repeat(64) }),
+      entry('pack', 'carriedFrom', { id: 'lfp-drop-in', version: '1.0.0', sha256: 'e'.repeat(64) }),
       entry('pack', 'route', 'short'),
       entry('pack', 'keepOriginals', true),
       entry('nameplate', 'ratedCapacityAh', 100),
@@ -75,7 +96,8 @@ it('folds one entry of every subject into its place, newest stamp 9000 ms', () =
     packId: PACK,
     here: true,
     demo: true,
-    checklist: { id: 'lfp-drop-in', version: '1.0.0', sha256: 'f'.repeat(64) },
+    checklist: { id: 'lfp-drop-in', version: '1.1.0', sha256: 'f'.repeat(64) },
+    carriedFrom: { id: 'lfp-drop-in', version: '1.0.0', sha256: 'e'.repeat(64) },
     route: 'short',
     keepOriginals: true,
     nameplate: { ratedCapacityAh: 100, name: 'Wren 24' },
@@ -89,6 +111,7 @@ it('folds one entry of every subject into its place, newest stamp 9000 ms', () =
         callouts: [{ ...leader(PHOTO, stampAt(1000)), id: CALLOUT_1, number: 1 }],
       },
     ],
+    tests: NO_TESTS,
     makeSafe: [passed],
     states: {
       untouched: { enteredAtMs: 6000, leftBehind: [] },
@@ -133,7 +156,7 @@ it('sets aside a grade of "perfect" with its key and reason and folds the other 
 it('keeps unknown fields of a value and leaves unknown subjects and parts alone', () => {
   const record = foldRecord(PACK, [
     entry('answer', 'bus-bars', { ...grade, torqueNm: 6 }),
-    entry('run', 'x', { chargeAh: 99 }),
+    entry('newSubject', 'x', { chargeAh: 99 }),
     entry('nameplate', 'colour', 'grey'),
   ]);
   expect(record.answers['bus-bars']).toEqual({ ...grade, torqueNm: 6 });
