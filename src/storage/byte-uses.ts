@@ -1,18 +1,19 @@
 import { promisifyRequest } from 'idb-keyval';
 import type { Entry } from '../schema/entry.ts';
 import { rangeUnder } from './pack-range.ts';
+import type { Shelf } from './store.ts';
 
 /** Stores that hold bytes by hash. A thumbnail lies under its photo's hash, an original under its own. */
-export const SHELVES = ['photos', 'thumbs', 'originals'] as const;
+export const SHELVES = ['photos', 'thumbs', 'originals', 'logs'] as const satisfies readonly Shelf[];
 
-/** The bytes a pack needs because of these entries: its photos and their originals. Tombstones need none. */
+/** The bytes a pack needs because of these entries: its photos, their originals, its logs. Tombstones need none. */
 export function hashesUsedBy(entries: readonly Entry[]): string[] {
-  return entries
-    .filter(({ key, gone }) => key[1] === 'photo' && !gone)
-    .flatMap(({ key, v }) => {
-      const kept = (v as { keptOriginal?: string }).keptOriginal;
-      return kept === undefined ? [key[2]] : [key[2], kept];
-    });
+  return entries.flatMap(({ key, v, gone }) => {
+    const [, subject, part] = key;
+    if (gone || (subject !== 'photo' && subject !== 'log')) return [];
+    const kept = subject === 'photo' ? (v as { keptOriginal?: string }).keptOriginal : undefined;
+    return kept === undefined ? [part] : [part, kept];
+  });
 }
 
 /** Notes that a pack uses these bytes; `backedUpMs` 0 leaves an earlier note of a backup standing. */

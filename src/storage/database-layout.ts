@@ -1,10 +1,11 @@
 import { type Ladder, liftEntry } from '../migrations/lift-entry.ts';
 import type { Entry } from '../schema/entry.ts';
+import type { UndoStep } from './undo-steps.ts';
 
 /**
  * Object stores and their keys, all out of line.
- * entries [pack, subject, part] · cards pack · photos, thumbs, originals, definitions SHA-256 · undo [pack, stamp] ·
- * uses [SHA-256 of bytes, pack] → when they went into a backup, 0 never · kept name · device name.
+ * entries [pack, subject, part] · cards pack · photos, thumbs, originals, logs, definitions SHA-256 ·
+ * undo [pack, stamp] · uses [SHA-256 of bytes, pack] → when they went into a backup, 0 never · kept name · device name.
  */
 export const STORES = [
   'entries',
@@ -12,6 +13,7 @@ export const STORES = [
   'photos',
   'thumbs',
   'originals',
+  'logs',
   'definitions',
   'undo',
   'uses',
@@ -20,8 +22,8 @@ export const STORES = [
 ] as const;
 export type StoreName = (typeof STORES)[number];
 
-/** Raise it when a store is added, with the step in `upgrade`. */
-const LAYOUT_VERSION = 1;
+/** Raise it when a store is added; `upgrade` makes whatever is not there yet. 2: logs. */
+const LAYOUT_VERSION = 2;
 const LAYOUTS_PER_SCHEMA = 1000;
 
 /**
@@ -48,25 +50,41 @@ interface Upgrade {
   fail(detail: string): void;
 }
 
-/** Steps to take back hold values of the old schema, so they go. */
+/** Lifts every entry, and those that steps to take back hold: an update must not cost a way back either. */
 function liftAll(
   tx: IDBTransaction,
   { schemaVersion, ladder, fail }: Omit<Upgrade, 'from'> & { schemaVersion: number },
 ) {
-  tx.objectStore('undo').clear();
+  let failed = false;
+  const lifted = (entry: Entry): Entry => {
+    const lift = liftEntry(entry, schemaVersion, ladder);
+    if (lift.ok) return lift.entry;
+    if (!failed) {
+      failed = true;
+      fail(lift.detail);
+      tx.abort();
+    }
+    return entry;
+  };
+
   const entries = tx.objectStore('entries');
   // All at once, not by cursor: a cursor would meet an entry again that a step has moved to a later key.
   const all: IDBRequest<Entry[]> = entries.getAll();
   all.onsuccess = () => {
+    const present = all.result.map(lifted);
+    if (failed) return;
     entries.clear();
-    for (const entry of all.result) {
-      const lift = liftEntry(entry, schemaVersion, ladder);
-      if (!lift.ok) {
-        fail(lift.detail);
-        tx.abort();
-        return;
-      }
-      entries.put(lift.entry, lift.entry.key);
-    }
+    for (const entry of present) entries.put(entry, entry.key);
+  };
+
+  const steps = tx.objectStore('undo').openCursor();
+  steps.onsuccess = () => {
+    const { result } = steps;
+    if (failed || result === null) return;
+    const step = result.value as UndoStep;
+    const rows = step.rows.map(({ before, after }) => ({ before: before && lifted(before), after: lifted(after) }));
+    if (failed) return;
+    result.update({ ...step, rows });
+    result.continue();
   };
 }

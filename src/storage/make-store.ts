@@ -5,11 +5,11 @@ import type { PackCard } from '../schema/pack-card.ts';
 import type { PhotoBytes } from '../schema/photo.ts';
 import { dropUses, noteBackedUp, SHELVES } from './byte-uses.ts';
 import type { Database } from './database.ts';
+import { inNoBackup } from './in-no-backup.ts';
 import { entriesIn, mergeIn } from './merge-in.ts';
 import { noteDatabase } from './note-database.ts';
 import type { StoreEnvironment } from './open-store.ts';
 import { rangeUnder } from './pack-range.ts';
-import { photosInNoBackup } from './photos-in-no-backup.ts';
 import type { Store, WriteProblem, WriteResult } from './store.ts';
 import { clockIn, type Writer } from './stored-clock.ts';
 import { newestLabel, takeStepBack } from './undo-steps.ts';
@@ -21,6 +21,8 @@ export function makeStore(database: Database, environment: StoreEnvironment, dev
   const writer = (): Writer => ({ deviceId, nowMs: environment.nowMs() });
 
   const noteMarker = () => noteDatabase(database, { marker, ...writer() });
+  const countUnsaved = (subject: 'photo' | 'log') =>
+    database.transact('readonly', ['entries', 'cards', 'uses'], (tx) => inNoBackup(tx, subject));
   const failure = (error: unknown): Failure => ({ ok: false, ...problemOf(error, database) });
 
   return {
@@ -51,6 +53,7 @@ export function makeStore(database: Database, environment: StoreEnvironment, dev
       }
     },
     photo: async (sha256, shelf = 'photos') => (await get<PhotoBytes>(sha256, database.useStore(shelf))) ?? null,
+    log: async (sha256) => (await get<PhotoBytes>(sha256, database.useStore('logs'))) ?? null,
     definitionText: async (sha256) => (await get<string>(sha256, database.useStore('definitions'))) ?? null,
     keepDefinition: (sha256, text) => set(sha256, text, database.useStore('definitions')),
     erase: async (packId) => {
@@ -76,7 +79,8 @@ export function makeStore(database: Database, environment: StoreEnvironment, dev
         return failure(error);
       }
     },
-    photosInNoBackup: () => database.transact('readonly', ['entries', 'cards', 'uses'], photosInNoBackup),
+    photosInNoBackup: () => countUnsaved('photo'),
+    logsInNoBackup: () => countUnsaved('log'),
     noteBackup: (hashes) =>
       database.transact('readwrite', ['uses'], (tx) => noteBackedUp(tx, hashes, environment.nowMs())),
     close: () => {

@@ -5,11 +5,13 @@ import { hashesUsedBy, noteUses, SHELVES } from './byte-uses.ts';
 import type { Database } from './database.ts';
 import { rangeUnder } from './pack-range.ts';
 import { planMerge } from './plan-merge.ts';
-import type { Incoming, Merged } from './store.ts';
+import type { Incoming, Merged, Shelf } from './store.ts';
 import { clockIn, type Writer } from './stored-clock.ts';
 
 /** Bytes written in one transaction. Our choice: few enough that a phone's memory is not asked for a second copy. */
 const BATCH_BYTES = 16 * 1024 * 1024;
+
+const MERGE_STORES = ['entries', 'cards', 'device', 'definitions', 'uses', 'photos', 'logs'] as const;
 
 /**
  * Merges one pack of a checked bundle: its bytes first, in batches, then everything else in one transaction, so that no
@@ -23,9 +25,7 @@ export async function mergeIn(database: Database, incoming: Incoming, writer: Wr
     for (const batch of batchesOf(incoming.bytes.filter(({ sha256 }) => wanted.has(sha256)))) {
       broughtBytes.push(...(await database.transact('readwrite', [...SHELVES], (tx) => putBatch(tx, batch))));
     }
-    return await database.transact('readwrite', ['entries', 'cards', 'device', 'definitions', 'uses', 'photos'], (tx) =>
-      mergeEntriesIn(tx, incoming, writer),
-    );
+    return await database.transact('readwrite', [...MERGE_STORES], (tx) => mergeEntriesIn(tx, incoming, writer));
   } catch (error) {
     if (database.closedBecause() === null) await takeAway(database, broughtBytes);
     throw error;
@@ -82,14 +82,19 @@ async function mergeEntriesIn(tx: IDBTransaction, incoming: Incoming, writer: Wr
     newerHere: plan.newerHere,
     deletedHere: incoming.bringBackDeleted ? [] : plan.deletedHere.map(({ key }) => key),
     broughtBack: broughtBack.map(({ key }) => key),
-    missingPhotos: await missingIn(tx, all),
+    missingPhotos: await missingIn(tx, all, { subject: 'photo', shelf: 'photos' }),
+    missingLogs: await missingIn(tx, all, { subject: 'log', shelf: 'logs' }),
   };
 }
 
-async function missingIn(tx: IDBTransaction, entries: Entry[]): Promise<string[]> {
-  const photos = tx.objectStore('photos');
-  const ids = entries.filter(({ key, gone }) => key[1] === 'photo' && !gone).map(({ key }) => key[2]);
-  const found = await Promise.all(ids.map((id) => promisifyRequest(photos.getKey(id))));
+async function missingIn(
+  tx: IDBTransaction,
+  entries: Entry[],
+  { subject, shelf }: { subject: 'photo' | 'log'; shelf: Shelf },
+): Promise<string[]> {
+  const bytes = tx.objectStore(shelf);
+  const ids = entries.filter(({ key, gone }) => key[1] === subject && !gone).map(({ key }) => key[2]);
+  const found = await Promise.all(ids.map((id) => promisifyRequest(bytes.getKey(id))));
   return ids.filter((_, i) => found[i] === undefined);
 }
 

@@ -8,7 +8,7 @@ export interface Change {
   puts: Put[];
   /** The pack's card after the change; `changedAtMs` is filled in by the store. */
   card: PackCard;
-  /** Bytes of photos, thumbnails and originals that come with it. */
+  /** Bytes that come with it: of photos, thumbnails and originals, and of logs. */
   photos?: NewPhotoBytes[];
   /** The definition the record is graded by, kept by hash (with the change that names it). */
   definition?: { sha256: string; text: string };
@@ -21,9 +21,13 @@ export type Put =
   | { subject: string; part: string; v: unknown; why?: string }
   | { subject: string; part: string; gone: true; why?: string };
 
+/** Where bytes lie, each under its SHA-256; a thumbnail under its photo's. */
+export type Shelf = 'photos' | 'thumbs' | 'originals' | 'logs';
+
+/** Named for what it mostly is; a log's bytes come the same way, at most MAX_LOG_BYTES, and are kept as LOG_TYPE. */
 export interface NewPhotoBytes {
   sha256: string;
-  shelf: 'photos' | 'thumbs' | 'originals';
+  shelf: Shelf;
   content: PhotoBytes;
 }
 
@@ -44,10 +48,12 @@ export interface Store {
   undoLabel(packId: string): Promise<string | null>;
   /** Rewrites the earlier values with new stamps; returns what was written. `cardOf` computes the card from all entries. */
   undo(packId: string, cardOf: (entries: Entry[]) => PackCard): Promise<WriteResult>;
-  photo(sha256: string, shelf?: 'photos' | 'thumbs' | 'originals'): Promise<PhotoBytes | null>;
+  photo(sha256: string, shelf?: Exclude<Shelf, 'logs'>): Promise<PhotoBytes | null>;
+  /** The bytes of a log file as it was taken in. */
+  log(sha256: string): Promise<PhotoBytes | null>;
   definitionText(sha256: string): Promise<string | null>;
   keepDefinition(sha256: string, text: string): Promise<void>;
-  /** Takes every trace of a pack off this phone (demo packs; packs removed for good). Photos used by others stay. */
+  /** Takes every trace of a pack off this phone (demo packs; packs removed for good). Bytes used by others stay. */
   erase(packId: string): Promise<void>;
   /** Settings and small device facts that are no part of any record: theme, hand, units, awaited photo, last pack. */
   kept<T>(name: string): Promise<T | null>;
@@ -58,6 +64,8 @@ export interface Store {
   mergeIn(incoming: Incoming): Promise<MergeResult>;
   /** Photos of packs other than demo packs whose bytes never went into a backup. */
   photosInNoBackup(): Promise<number>;
+  /** The same of logs, apart, because a log is not a photo and the words say which is meant. */
+  logsInNoBackup(): Promise<number>;
   /** Notes that these bytes are in a backup, once its file has been handed over. */
   noteBackup(hashes: readonly string[]): Promise<void>;
   close(): void;
@@ -67,7 +75,7 @@ export interface Store {
 export interface Incoming {
   packId: string;
   entries: readonly Entry[];
-  bytes: readonly { sha256: string; shelf: NewPhotoBytes['shelf']; type: string; bytes: Uint8Array }[];
+  bytes: readonly { sha256: string; shelf: Shelf; type: string; bytes: Uint8Array }[];
   definitions: readonly { sha256: string; text: string }[];
   cardOf(entries: Entry[]): PackCard;
   /** Bring back, with new stamps, what was deleted here after the bundle was made. */
@@ -89,6 +97,8 @@ export interface Merged {
   broughtBack: EntryKey[];
   /** Photos of the merged record whose bytes neither came nor are here: they may be in another part. */
   missingPhotos: string[];
+  /** The same of logs. */
+  missingLogs: string[];
 }
 
 /** How opening went. `vanished`: the marker outside says there was a database, last seen `since`, and it is empty now. */

@@ -8,7 +8,7 @@ import type { StoredClock } from './stored-clock.ts';
 const MAX_STEPS = 50;
 
 /** What one change wrote, and what stood there before (null: nothing). */
-interface UndoStep {
+export interface UndoStep {
   label: string;
   rows: { before: Entry | null; after: Entry }[];
 }

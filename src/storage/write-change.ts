@@ -2,8 +2,11 @@ import { promisifyRequest } from 'idb-keyval';
 import { stampMs } from '../record/stamp-ms.ts';
 import { checkEntry } from '../schema/check-entry.ts';
 import type { Entry } from '../schema/entry.ts';
+import type { PhotoBytes } from '../schema/photo.ts';
+import { MAX_LOG_BYTES } from './bundle/bundle-limits.ts';
 import { hashesUsedBy, noteUses } from './byte-uses.ts';
 import type { StoreName } from './database-layout.ts';
+import { LOG_TYPE } from './log-type.ts';
 import { storable } from './storable.ts';
 import type { Change, NewPhotoBytes, Put } from './store.ts';
 import { clockIn, type Writer } from './stored-clock.ts';
@@ -19,7 +22,8 @@ export function storesOf(change: Change): StoreName[] {
 /**
  * Writes one change inside one transaction: entries under stamps drawn here, bytes, definition, card, undo step.
  *
- * Throws  RangeError if a value does not pass the schema or the card is another pack's: then nothing is written.
+ * Throws  RangeError if a value does not pass the schema, the card is another pack's or a log is too long to be backed
+ *         up: then nothing is written.
  */
 export async function writeChange(tx: IDBTransaction, change: Change, writer: Writer): Promise<Written> {
   const { packId, card } = change;
@@ -56,11 +60,20 @@ export interface Written {
 }
 
 /** Bytes never change under their hash, so those that are there are not written again. */
-export async function putBytes(tx: IDBTransaction, photos: readonly NewPhotoBytes[]): Promise<void> {
+async function putBytes(tx: IDBTransaction, photos: readonly NewPhotoBytes[]): Promise<void> {
   for (const { sha256, shelf, content } of photos) {
     const store = tx.objectStore(shelf);
-    if ((await promisifyRequest(store.getKey(sha256))) === undefined) store.put(content, sha256);
+    const kept = shelf === 'logs' ? logContent(content) : content;
+    if ((await promisifyRequest(store.getKey(sha256))) === undefined) store.put(kept, sha256);
   }
+}
+
+/** A log that is kept must also fit a bundle, or a backup could never be restored. */
+function logContent({ bytes }: PhotoBytes): PhotoBytes {
+  if (bytes.byteLength > MAX_LOG_BYTES) {
+    throw new RangeError(`writeChange: a log must have at most ${MAX_LOG_BYTES} bytes, got ${bytes.byteLength}`);
+  }
+  return { type: LOG_TYPE, bytes };
 }
 
 function entryOf(put: Put, packId: string, at: string): Entry {

@@ -7,6 +7,9 @@ import { PACK } from '../record/made-entries.ts';
 import { answer, cardOf, change, newPhone, openOn, storeOn, written } from './open-test-store.ts';
 
 const lift: Migration = { to: 2, step: (entry) => ({ ...entry, v: { ...(entry.v as object), note: 'lifted' } }) };
+/** Made-up ladders, so that these tests say the same whatever version the app has come to. */
+const V1 = { steps: [], present: 1 };
+const V2 = { steps: [lift], present: 2 };
 const OWN_BYTES = /^[0-9a-f]{32}$/;
 
 it('makes one random device id of 32 digits and keeps it over a reopen', async () => {
@@ -77,24 +80,23 @@ it('says nothing of a vanished database that held no pack', async () => {
 
 it('refuses a database of schema version 2 when the app knows 1, and leaves it as it was', async () => {
   const phone = newPhone();
-  const newer = await storeOn(phone, { ladder: { steps: [lift], present: 2 } });
+  const newer = await storeOn(phone, { ladder: V2 });
   await written(newer, change([answer('a', 'weak')]));
   newer.close();
-  expect(await openOn(phone)).toMatchObject({ ok: false, problem: 'newer' });
-  const again = await storeOn(phone, { ladder: { steps: [lift], present: 2 } });
+  expect(await openOn(phone, { ladder: V1 })).toMatchObject({ ok: false, problem: 'newer' });
+  const again = await storeOn(phone, { ladder: V2 });
   expect(await again.entriesOf(PACK)).toHaveLength(1);
 });
 
 it('lifts every entry of version 1 to 2 under the same stamps when it opens, and only once', async () => {
   const phone = newPhone();
-  const old = await storeOn(phone);
-  const before = await written(old, change([answer('a', 'weak'), answer('b', 'sound')], { undoLabel: 'a and b' }));
+  const old = await storeOn(phone, { ladder: V1 });
+  const before = await written(old, change([answer('a', 'weak'), answer('b', 'sound')]));
   old.close();
   const counting = vi.fn(lift.step);
   const ladder = { steps: [{ to: 2, step: counting }], present: 2 };
   const lifted = await storeOn(phone, { ladder });
   expect(await lifted.entriesOf(PACK)).toEqual(before.map((entry) => ({ ...entry, v: { ...(entry.v as object), note: 'lifted' } }))); // biome-ignore format: one line
-  expect(await lifted.undoLabel(PACK)).toBeNull();
   lifted.close();
   await storeOn(phone, { ladder });
   expect(counting).toHaveBeenCalledTimes(2);
@@ -102,7 +104,7 @@ it('lifts every entry of version 1 to 2 under the same stamps when it opens, and
 
 it('lifts an entry once that its step moves to a later key, and leaves nothing under the old one', async () => {
   const phone = newPhone();
-  const old = await storeOn(phone);
+  const old = await storeOn(phone, { ladder: V1 });
   await written(old, change([answer('a', 'weak')]));
   old.close();
   const move = vi.fn<Migration['step']>((entry) => ({ ...entry, key: [entry.key[0], 'answer', 'z'] }));
@@ -111,10 +113,50 @@ it('lifts an entry once that its step moves to a later key, and leaves nothing u
   expect(move).toHaveBeenCalledTimes(1);
 });
 
+it('lifts the steps to take back too: the earlier value comes back lifted, and a first one becomes a tombstone', async () => {
+  const phone = newPhone();
+  const old = await storeOn(phone, { ladder: V1 });
+  await written(old, change([answer('a', 'weak')], { undoLabel: 'weak' }));
+  await written(old, change([answer('a', 'sound')], { undoLabel: 'sound' }));
+  old.close();
+  const lifted = await storeOn(phone, { ladder: V2 });
+  expect(await lifted.undoLabel(PACK)).toBe('sound');
+  await lifted.undo(PACK, cardOf(PACK));
+  expect((await lifted.entriesOf(PACK))[0]?.v).toEqual({
+    kind: 'grade',
+    grade: 'weak',
+    evidence: 'seen',
+    note: 'lifted',
+  });
+  expect(await lifted.undoLabel(PACK)).toBe('weak');
+  await lifted.undo(PACK, cardOf(PACK));
+  expect(await lifted.entriesOf(PACK)).toMatchObject([{ v: null, gone: true }]);
+  expect(await lifted.undoLabel(PACK)).toBeNull();
+});
+
+it('leaves the database untouched when only a step to take back cannot be lifted', async () => {
+  const phone = newPhone();
+  const old = await storeOn(phone, { ladder: V1 });
+  await written(old, change([answer('a', 'weak')], { undoLabel: 'weak' }));
+  const before = await written(old, change([answer('a', 'sound')], { undoLabel: 'sound' }));
+  old.close();
+  const step: Migration['step'] = (entry) => {
+    if ((entry.v as { grade?: string }).grade === 'weak') throw new Error('cannot read weak');
+    return entry;
+  };
+  expect(await openOn(phone, { ladder: { steps: [{ to: 2, step }], present: 2 } })).toMatchObject({
+    ok: false,
+    problem: 'migrationFailed',
+    detail: expect.stringContaining('cannot read weak'),
+  });
+  const asBefore = await storeOn(phone, { ladder: V1 });
+  expect([await asBefore.entriesOf(PACK), await asBefore.undoLabel(PACK)]).toEqual([before, 'sound']);
+});
+
 it('leaves the database untouched, at version 1, when the step fails on the second of two entries', async () => {
   const phone = newPhone();
-  const old = await storeOn(phone);
-  const before = await written(old, change([answer('a', 'weak'), answer('b', 'sound')]));
+  const old = await storeOn(phone, { ladder: V1 });
+  const before = await written(old, change([answer('a', 'weak'), answer('b', 'sound')], { undoLabel: 'a and b' }));
   old.close();
   const failing: Migration = {
     to: 2,
@@ -129,14 +171,16 @@ it('leaves the database untouched, at version 1, when the step fails on the seco
     problem: 'migrationFailed',
     detail: expect.stringContaining('cannot read b'),
   });
-  expect(await (await storeOn(phone)).entriesOf(PACK)).toEqual(before);
+  const asBefore = await storeOn(phone, { ladder: V1 });
+  expect(await asBefore.entriesOf(PACK)).toEqual(before);
+  expect(await asBefore.undoLabel(PACK)).toBe('a and b');
 });
 
 it('closes when a newer tab asks for the database: later writes are "old", reads reject', async () => {
   const phone = newPhone();
-  const old = await storeOn(phone);
+  const old = await storeOn(phone, { ladder: V1 });
   await written(old, change([answer('a', 'weak')]));
-  await storeOn(phone, { ladder: { steps: [lift], present: 2 } });
+  await storeOn(phone, { ladder: V2 });
   expect(await old.write(change([answer('a', 'sound')]))).toMatchObject({ ok: false, problem: 'old' });
   await expect(old.entriesOf(PACK)).rejects.toThrow('closed (old)');
 });

@@ -9,6 +9,11 @@ export const MAX_FILES = 60_000;
 /** Bytes of all files of a part unpacked. Our choice: photos hardly shrink, so twice the part leaves room for text. */
 export const MAX_UNPACKED_BYTES = 2 * MAX_PART_BYTES;
 
+/**
+ * Bytes of one log, here and in the app. Our choice: a day at ten rows a second with 70 characters a row takes 58 MB.
+ */
+export const MAX_LOG_BYTES = 64 * MEGABYTE;
+
 /** Unpacked over packed size above which a file is taken for a bomb. Our choice: entries at level 6 measured 3 to 25. */
 export const MAX_RATIO = 200;
 

@@ -1,23 +1,24 @@
-import type { NewPhotoBytes } from '../store.ts';
+import type { Shelf } from '../store.ts';
 
 /** Where things lie in a part. Thumbnails carry their photo's hash, everything else its own. */
 export const MANIFEST_PATH = 'manifest.json';
 export const entriesPath = (packId: string) => `entries/${packId}.json`;
 export const annotationsPath = (packId: string) => `annotations/${packId}.json`;
 export const definitionPath = (sha256: string) => `definitions/${sha256}.json`;
-export const bytesPath = (shelf: NewPhotoBytes['shelf'], sha256: string) => `${shelf}/${sha256}.jpg`;
+/** A log is any text a bench has written, so its name claims nothing. */
+export const bytesPath = (shelf: Shelf, sha256: string) => `${shelf}/${sha256}${shelf === 'logs' ? '' : '.jpg'}`;
 
 export type BundlePath =
   | { kind: 'entries' | 'annotations'; packId: string }
   | { kind: 'definitions'; sha256: string }
-  | { kind: 'bytes'; shelf: NewPhotoBytes['shelf']; sha256: string }
+  | { kind: 'bytes'; shelf: Shelf; sha256: string }
   /** A safe path that a newer minor version may know; passed over and said. */
   | { kind: 'other' };
 
 /** Null for a path that could lead out of a folder or mean two things: `..`, `/` in front, `\`, `:`, odd characters. */
 export function readPath(path: string): BundlePath | null {
   if (path.length > 200 || !/^\w[\w.-]*(\/\w[\w.-]*){0,3}$/.test(path)) return null;
-  const [, folder, name, ending] = /^([a-z]+)\/([0-9a-f]{32}|[0-9a-f]{64})\.(json|jpg)$/.exec(path) ?? [];
+  const [, folder, name, ending] = /^([a-z]+)\/([0-9a-f]{32}|[0-9a-f]{64})(?:\.(json|jpg))?$/.exec(path) ?? [];
   if (name === undefined) return { kind: 'other' };
   const isHash = name.length === 64;
   if ((folder === 'entries' || folder === 'annotations') && !isHash && ending === 'json') {
@@ -27,5 +28,6 @@ export function readPath(path: string): BundlePath | null {
   if ((folder === 'photos' || folder === 'thumbs' || folder === 'originals') && isHash && ending === 'jpg') {
     return { kind: 'bytes', shelf: folder, sha256: name };
   }
+  if (folder === 'logs' && isHash && ending === undefined) return { kind: 'bytes', shelf: folder, sha256: name };
   return { kind: 'other' };
 }

@@ -4,7 +4,7 @@ import type { PackRecord } from '../../record/pack-record.ts';
 import { webAnnotationOf } from '../../record/web-annotation.ts';
 import { checkEntry } from '../../schema/check-entry.ts';
 import type { Entry } from '../../schema/entry.ts';
-import type { NewPhotoBytes, Store } from '../store.ts';
+import type { Shelf, Store } from '../store.ts';
 import { annotationsPath, bytesPath, definitionPath, entriesPath } from './bundle-paths.ts';
 import { sha256Of } from './sha256-of.ts';
 
@@ -20,7 +20,7 @@ export interface PlannedFile {
   byteCount: number;
   sha256: string;
   type: string;
-  /** Reads its bytes; a photo's are not held between planning and writing. */
+  /** Reads its bytes; a photo's or log's are not held between planning and writing. */
   read(): Promise<Uint8Array>;
 }
 
@@ -33,8 +33,8 @@ export interface GatheredPack {
   leftOut: LeftOut[];
 }
 
-/** Null for a pack without a single sound entry. `onPhoto` is called once for each photo looked at. */
-export async function gatherPack(store: Store, packId: string, onPhoto: () => void): Promise<GatheredPack | null> {
+/** Null for a pack without a single sound entry. `onGroup` is called once for each photo and log looked at. */
+export async function gatherPack(store: Store, packId: string, onGroup: () => void): Promise<GatheredPack | null> {
   const leftOut: LeftOut[] = [];
   const entries = (await store.entriesOf(packId)).filter((entry) => {
     const { ok } = checkEntry(entry);
@@ -50,25 +50,35 @@ export async function gatherPack(store: Store, packId: string, onPhoto: () => vo
   const definition = await definitionFile(store, record.checklist?.sha256, leftOut);
   if (definition !== null) core.push(definition);
   const groups: PlannedFile[][] = [];
-  for (const photo of record.photos) {
-    const wanted: Shelved[] = [
-      { shelf: 'photos', sha256: photo.id },
-      { shelf: 'thumbs', sha256: photo.id },
-    ];
-    if (photo.keptOriginal !== undefined) wanted.push({ shelf: 'originals', sha256: photo.keptOriginal });
+  for (const wanted of bytesOf(record)) {
     const files = await Promise.all(wanted.map((one) => bytesFile(store, one, leftOut)));
     groups.push(files.filter((file) => file !== null));
-    onPhoto();
+    onGroup();
   }
   return { packId, newestAt: record.newestAt, core, groups, leftOut };
 }
 
-/** How many photos a pack's entries hold: what `gatherPack` will look at. */
-export function photoCountOf(packId: string, entries: readonly Entry[]): number {
-  return foldRecord(packId, entries).photos.length;
+/** How many photos and logs a pack's entries hold: what `gatherPack` will look at. */
+export function groupCountOf(packId: string, entries: readonly Entry[]): number {
+  return bytesOf(foldRecord(packId, entries)).length;
 }
 
-type Shelved = Pick<NewPhotoBytes, 'shelf' | 'sha256'>;
+interface Shelved {
+  shelf: Shelf;
+  sha256: string;
+}
+
+/** The bytes a record needs, those that belong together in one group: a photo's, or a log's. */
+function bytesOf({ photos, tests }: PackRecord): Shelved[][] {
+  return [
+    ...photos.map(({ id, keptOriginal }): Shelved[] => [
+      { shelf: 'photos', sha256: id },
+      { shelf: 'thumbs', sha256: id },
+      ...(keptOriginal === undefined ? [] : [{ shelf: 'originals' as const, sha256: keptOriginal }]),
+    ]),
+    ...tests.logs.map(({ id }): Shelved[] => [{ shelf: 'logs', sha256: id }]),
+  ];
+}
 
 async function jsonFile(path: string, value: unknown): Promise<PlannedFile> {
   return textFile(path, JSON.stringify(value));
@@ -96,13 +106,14 @@ async function definitionFile(
 
 async function bytesFile(store: Store, { shelf, sha256 }: Shelved, leftOut: LeftOut[]): Promise<PlannedFile | null> {
   const path = bytesPath(shelf, sha256);
-  const content = await store.photo(sha256, shelf);
+  const contentNow = () => (shelf === 'logs' ? store.log(sha256) : store.photo(sha256, shelf));
+  const content = await contentNow();
   const hash = content === null ? null : await sha256Of(content.bytes);
   if (content === null || hash === null || (shelf !== 'thumbs' && hash !== sha256)) {
     leftOut.push({ what: path, reason: content === null ? 'missing' : 'damaged' });
     return null;
   }
-  const read = async () => new Uint8Array((await store.photo(sha256, shelf))?.bytes ?? new ArrayBuffer(0));
+  const read = async () => new Uint8Array((await contentNow())?.bytes ?? new ArrayBuffer(0));
   return { path, byteCount: content.bytes.byteLength, sha256: hash, type: content.type, read };
 }
 

@@ -1,8 +1,10 @@
 import { type Ladder, OUR_LADDER } from '../../migrations/lift-entry.ts';
 import type { BundleRefusal, Manifest } from '../../schema/bundle.ts';
 import type { Entry } from '../../schema/entry.ts';
+import { LOG_TYPE } from '../log-type.ts';
 import type { Incoming } from '../store.ts';
-import { readPath } from './bundle-paths.ts';
+import { MAX_LOG_BYTES } from './bundle-limits.ts';
+import { type BundlePath, readPath } from './bundle-paths.ts';
 import { readEntries } from './read-entries.ts';
 import { readManifest } from './read-manifest.ts';
 import { safeJson, textOf } from './safe-json.ts';
@@ -29,7 +31,7 @@ export interface ReadOptions {
 
 /**
  * Checks one part of a bundle whole, before anything is written: zip structure, paths, sizes, manifest, checksums,
- * every entry, every picture's first bytes, every definition. Returns what it holds, or the first reason to refuse it.
+ * every entry, every picture's first bytes, every log's size, every definition. Returns what it holds, or the first reason to refuse it.
  *
  * Throws  the signal's reason when cancelled.
  */
@@ -53,10 +55,15 @@ async function verify(zip: Uint8Array, ladder: Ladder, signal: AbortSignal | und
     signal?.throwIfAborted();
     const member = members.get(path);
     if (member === undefined) throw new RefusedBundle('missingFile', path);
+    const place = readPath(path);
+    if (place === null) throw new RefusedBundle('unsafePath', path);
+    if (isLog(place) && member.byteCount > MAX_LOG_BYTES) {
+      throw new RefusedBundle('tooLarge', `${path} has ${member.byteCount} bytes`);
+    }
     const bytes = unpackMember(member);
     // A view into a file's bytes or a fresh array: never shared memory, which the cast rules out.
     if ((await sha256Of(bytes as Uint8Array<ArrayBuffer>)) !== sha256) throw new RefusedBundle('checksum', path);
-    takeIn(bundle, { path, sha256, bytes, ladder });
+    takeIn(bundle, { path, place, sha256, bytes, ladder });
   }
   refuseOtherPacks(bundle);
   return bundle;
@@ -64,14 +71,17 @@ async function verify(zip: Uint8Array, ladder: Ladder, signal: AbortSignal | und
 
 interface CheckedFile {
   path: string;
+  place: BundlePath;
   sha256: string;
   bytes: Uint8Array;
   ladder: Ladder;
 }
 
-function takeIn(bundle: VerifiedPart, { path, sha256, bytes, ladder }: CheckedFile): void {
-  const place = readPath(path);
-  if (place === null) throw new RefusedBundle('unsafePath', path);
+function isLog(place: BundlePath): boolean {
+  return place.kind === 'bytes' && place.shelf === 'logs';
+}
+
+function takeIn(bundle: VerifiedPart, { path, place, sha256, bytes, ladder }: CheckedFile): void {
   const { schemaVersion } = bundle.manifest;
   if (place.kind === 'entries') {
     const { packId } = place;
@@ -91,8 +101,9 @@ function takeIn(bundle: VerifiedPart, { path, sha256, bytes, ladder }: CheckedFi
     const { shelf } = place;
     if (shelf !== 'thumbs' && place.sha256 !== sha256)
       throw new RefusedBundle('checksum', `${path} is not what its name says`);
-    if (!beginsLikeJpeg(bytes)) throw new RefusedBundle('notAPhoto', path);
-    bundle.bytes.push({ sha256: place.sha256, shelf, type: 'image/jpeg', bytes });
+    // Whatever a log holds is only ever read as text.
+    if (shelf !== 'logs' && !beginsLikeJpeg(bytes)) throw new RefusedBundle('notAPhoto', path);
+    bundle.bytes.push({ sha256: place.sha256, shelf, type: shelf === 'logs' ? LOG_TYPE : 'image/jpeg', bytes });
   } else {
     bundle.skipped.push(path);
   }

@@ -4,8 +4,8 @@ import { SCHEMA_VERSION } from '../../schema/entry.ts';
 import { randomId } from '../open-store.ts';
 import type { Store } from '../store.ts';
 import { MAX_PART_BYTES } from './bundle-limits.ts';
-import { MANIFEST_PATH } from './bundle-paths.ts';
-import { type GatheredPack, gatherPack, type LeftOut, photoCountOf } from './gather-pack.ts';
+import { MANIFEST_PATH, readPath } from './bundle-paths.ts';
+import { type GatheredPack, gatherPack, groupCountOf, type LeftOut } from './gather-pack.ts';
 import { type PlannedPart, planParts } from './plan-parts.ts';
 import { zipWriter } from './zip-writer.ts';
 
@@ -15,7 +15,7 @@ export interface SaveBundle {
   appVersion: string;
   /** Demo packs stay out unless asked for. */
   withDemo?: boolean;
-  /** Share of the work done, 0–1: each photo is read twice, once to be checked and once to be written. */
+  /** Share of the work done, 0–1: each photo and log is read twice, once to be checked and once to be written. */
   onProgress?(doneFrac: number): void;
   signal?: AbortSignal;
   /** For tests. */
@@ -43,7 +43,7 @@ export async function* saveBundle(options: SaveBundle): AsyncGenerator<SavedPart
   const { store, signal, onProgress } = options;
   const packIds = await wantedPacks(options);
   let stepCount = 0;
-  for (const packId of packIds) stepCount += 2 * photoCountOf(packId, await store.entriesOf(packId));
+  for (const packId of packIds) stepCount += 2 * groupCountOf(packId, await store.entriesOf(packId));
   let stepsDone = 0;
   const step = () => {
     signal?.throwIfAborted();
@@ -90,15 +90,20 @@ async function writePart(planned: PlannedPart, facts: BundleFacts, step: () => v
     const bytes = await file.read();
     if (bytes.byteLength !== file.byteCount) throw new Error(`saveBundle: ${file.path} went away while saving`);
     zip.add(file.path, bytes, file.type === 'application/json' ? 'deflated' : 'stored');
-    if (file.path.startsWith('photos/')) step();
+    if (file.path.startsWith('photos/') || file.path.startsWith('logs/')) step();
   }
   return {
     fileName: fileNameOf(facts),
     blob: zip.finish(),
     packIds: planned.packIds,
-    hashes: files.filter(({ path }) => !path.endsWith('.json')).map(({ path }) => path.slice(-68, -4)),
+    hashes: files.flatMap(({ path }) => hashIn(path)),
     leftOut: planned.leftOut,
   };
+}
+
+function hashIn(path: string): string[] {
+  const place = readPath(path);
+  return place?.kind === 'bytes' ? [place.sha256] : [];
 }
 
 /** Day of the newest entry (UTC), six digits that the parts of one bundle share, and which part it is. */

@@ -3,7 +3,10 @@ import { Zip, ZipDeflate, ZipPassThrough } from 'fflate';
 /** Chunks are folded into a Blob at this size, which a browser may move to disk. Our choice. */
 const FOLD_BYTES = 8 * 1024 * 1024;
 
-/** Writes one zip file by file. Pictures are stored as they are: deflating JPEG costs time and saves nothing. */
+/**
+ * Writes one zip file by file. Pictures are stored as they are: deflating JPEG costs time and saves nothing. So are logs:
+ * one of nearly equal rows would shrink so far that reading takes it for a bomb, and a backup must always come back.
+ */
 export interface ZipWriter {
   add(path: string, bytes: Uint8Array, how: 'stored' | 'deflated'): void;
   finish(): Blob;

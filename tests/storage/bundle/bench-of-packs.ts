@@ -16,7 +16,8 @@ export const DEFINITION = '{"id":"lfp-drop-in","version":"1.0.0"}\n';
 export function jpegBytes(length: number, seed: number): ArrayBuffer {
   let state = seed;
   const bytes = Uint8Array.from({ length }, () => {
-    state = (state * 1_103_515_245 + 12_345) % 2_147_483_648;
+    // In whole numbers of 32 bits: as floating point it would soon repeat, and then deflate.
+    state = (Math.imul(state, 1_103_515_245) + 12_345) & 0x7fff_ffff;
     return state >>> 16;
   });
   bytes.set([0xff, 0xd8, 0xff, 0xe0]);
@@ -51,6 +52,23 @@ export async function writePhoto(store: Store, packId: string, { length = 3000, 
       v: { photoId: sha256, kind: 'leader', points: [[0.1, 0.2], [0.5, 0.25]], text: 'Tape über dem Ventil', made: null },
     },
   ]; // biome-ignore format: compact
+  await written(store, change(puts, { packId, photos, card: await cardAfter(store, packId, puts) }));
+  return sha256;
+}
+
+/** A log as a bench would write it, one row a second, different for each seed. */
+export function logBytes(rowCount: number, seed: number): ArrayBuffer {
+  const rows = Array.from({ length: rowCount }, (_, i) => `${i};${(26 - i / 1000).toFixed(3)};${20 + seed}`);
+  return new TextEncoder().encode(`Zeit;Spannung V;Strom A ±\n${rows.join('\n')}\n`).buffer;
+}
+
+/** A log kept with a pack, written as the app would. */
+export async function writeLog(store: Store, packId: string, { rowCount = 100, seed = 1 } = {}): Promise<string> {
+  const bytes = logBytes(rowCount, seed);
+  const sha256 = await sha256Of(bytes);
+  const v = { name: `run ${seed}.csv`, byteCount: bytes.byteLength, rowCount, made: null };
+  const puts: Put[] = [{ subject: 'log', part: sha256, v }];
+  const photos: NewPhotoBytes[] = [{ sha256, shelf: 'logs', content: { type: 'text/plain', bytes } }];
   await written(store, change(puts, { packId, photos, card: await cardAfter(store, packId, puts) }));
   return sha256;
 }

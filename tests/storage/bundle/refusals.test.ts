@@ -3,15 +3,18 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { BUNDLE_REFUSALS, type BundleRefusal } from '../../../src/schema/bundle.ts';
 import type { Entry } from '../../../src/schema/entry.ts';
 import { readBundle } from '../../../src/storage/bundle/read-bundle.ts';
+import { sha256Of } from '../../../src/storage/bundle/sha256-of.ts';
 import { bundleRefusals } from '../../../src/text/bundle.ts';
 import { entry, OTHER_PACK, PACK, stampAt } from '../../record/made-entries.ts';
-import { benchOfPacks, bytesOf, type Forgery, forge, jpegBytes, json, partsOf } from './bench-of-packs.ts';
+import { benchOfPacks, bytesOf, type Forgery, forge, jpegBytes, json, partsOf, writeLog } from './bench-of-packs.ts';
 
 let sound: Uint8Array;
 const entriesFile = `entries/${PACK}.json`;
 
 beforeAll(async () => {
-  sound = await bytesOf((await partsOf(await benchOfPacks()))[0]);
+  const store = await benchOfPacks();
+  await writeLog(store, PACK);
+  sound = await bytesOf((await partsOf(store))[0]);
 });
 
 async function refusalOf(zip: Uint8Array): Promise<BundleRefusal | 'accepted'> {
@@ -50,8 +53,8 @@ const jpeg = Uint8Array.of(0xff, 0xd8, 0xff, 0xd9);
 
 const forgeries: [BundleRefusal, string, Forgery][] = [
   ['notABundle', 'another format name', { manifest: (m) => { m.format = 'something-else'; } }],
-  ['newer', 'schema version 2', { manifest: (m) => { m.schemaVersion = 2; } }],
-  ['newer', 'schema version 2 with a manifest of another shape', { manifest: (m) => { m.schemaVersion = 2; m.files = []; } }],
+  ['newer', 'schema version 3', { manifest: (m) => { m.schemaVersion = 3; } }],
+  ['newer', 'schema version 3 with a manifest of another shape', { manifest: (m) => { m.schemaVersion = 3; m.files = []; } }],
   ['badManifest', 'no bundle id', { manifest: (m) => { delete m.bundleId; } }],
   ['badManifest', 'part 2 of 1', { manifest: (m) => { m.part = 2; } }],
   ['badManifest', 'a pack it does not hold', { manifest: (m) => { m.packIds = [PACK, OTHER_PACK, 'c'.repeat(32)]; } }],
@@ -59,6 +62,15 @@ const forgeries: [BundleRefusal, string, Forgery][] = [
   ['missingFile', 'a photo taken out', { stale: true, files: (f) => { delete f[pathIn(f, 'photos/')]; } }],
   ['missingFile', 'a file listed twice', { manifest: (m) => { m.files.push(...m.files.slice(0, 1)); } }],
   ['unlistedFile', 'a photo put in', { stale: true, ...withFile(`photos/${'0'.repeat(64)}.jpg`, jpeg) }],
+  ['missingFile', 'a log taken out', { stale: true, files: (f) => { delete f[pathIn(f, 'logs/')]; } }],
+  ['unlistedFile', 'a log put in', { stale: true, ...withFile(`logs/${'0'.repeat(64)}`, text('t;V')) }],
+  ['checksum', 'one byte of a log changed', { stale: true, files: (f) => { f[pathIn(f, 'logs/')]?.fill(57, 40, 41); } }],
+  ['checksum', 'a log exchanged under the same name', { files: (f) => { f[pathIn(f, 'logs/')] = text('t;V'); } }],
+  ['checksum', 'an empty log under the same name', { files: (f) => { f[pathIn(f, 'logs/')] = new Uint8Array(); } }],
+  ['checksum', 'a photo under the name of a log', { files: (f) => { f[pathIn(f, 'logs/')] = jpeg; } }],
+  ['badEntry', 'a log entry of no bytes', withEntries((all) => all.push(entry('log', '0'.repeat(64), { name: 'x', byteCount: 0, made: stampAt(1) })))],
+  ['badEntry', 'a log entry under a file name', withEntries((all) => all.push(entry('log', 'run.csv', { name: 'x', byteCount: 1, made: stampAt(1) })))],
+  ['badEntry', 'a run of −5 Ah', withEntries((all) => all.push(entry('run', '0'.repeat(32), { chargeAh: -5, made: stampAt(1) })))],
   ['checksum', 'one byte of the entries changed', { stale: true, files: (f) => { f[entriesFile]?.fill(32, 10, 11); } }],
   ['checksum', 'another size', { manifest: (m) => { const [file] = m.files; if (file) file.byteCount += 1; } }],
   ['checksum', 'a photo exchanged under the same name', { files: (f) => { f[pathIn(f, 'photos/')] = jpeg; } }],
@@ -98,9 +110,54 @@ it.each([
   expect(await refusalOf(await forge(sound, withFile(path, jpeg)))).toBe('unsafePath');
 });
 
-it('passes over a safe file it has no use for and says so: logs/run-1.csv', async () => {
-  const result = await readBundle(await forge(sound, withFile('logs/run-1.csv', text('t,V'))));
-  expect(result.ok && result.bundle.skipped).toEqual(['logs/run-1.csv']);
+it.each([
+  'tunes/run-1.mid',
+  'logs/run-1.csv',
+  `logs/${'0'.repeat(32)}`,
+  `logs/${'0'.repeat(64)}.csv`,
+  `logs/${'0'.repeat(64)}.jpg`,
+  `photos/${'0'.repeat(64)}`,
+  `entries/${'0'.repeat(32)}`,
+  `LOGS/${'0'.repeat(64)}`,
+])('passes over a safe file it has no use for and says so: %s', async (path) => {
+  const result = await readBundle(await forge(sound, withFile(path, text('t,V'))));
+  expect(result.ok && result.bundle.skipped).toEqual([path]);
+});
+
+it('takes a log of any bytes under its own hash as plain text, whatever type the list gives it', async () => {
+  const page = text('<script>alert(1)</script>\u0000');
+  const sha256 = await sha256Of(page);
+  const zip = await forge(sound, {
+    ...withFile(`logs/${sha256}`, page),
+    manifest: (m) => {
+      for (const file of m.files) Object.assign(file, { type: 'text/html' });
+    },
+  });
+  const result = await readBundle(zip);
+  const log = result.ok ? result.bundle.bytes.find((one) => one.sha256 === sha256) : undefined;
+  expect(log).toEqual({ sha256, shelf: 'logs', type: 'text/plain', bytes: page });
+});
+
+it('refuses a log of 64 MB and one byte before unpacking it; one of 64 MB gets as far as that', async () => {
+  // 400 kB that do not shrink, said to unpack to 64 MB: 168 times, within the ratio.
+  const bytes = new Uint8Array(jpegBytes(400_000, 1));
+  const path = `logs/${await sha256Of(bytes)}`;
+  const saying = async (byteCount: number) => {
+    const zip = await forge(sound, {
+      ...withFile(path, bytes),
+      manifest: (m) => {
+        for (const file of m.files) if (file.path === path) file.byteCount = byteCount;
+      },
+    });
+    const view = new DataView(zip.buffer);
+    // The name in the central header, 22 bytes after the size.
+    const name = nthOf(zip, [...text(path)], 1);
+    view.setUint32(name - 22, byteCount, true);
+    return readBundle(zip);
+  };
+  const most = 64 * 1024 * 1024;
+  expect(await saying(most + 1)).toMatchObject({ refusal: 'tooLarge', detail: `${path} has 67108865 bytes` });
+  expect(await saying(most)).toMatchObject({ refusal: 'damagedZip' });
 });
 
 it('refuses a stamp in 2100 but takes one in the last millisecond of 2099', async () => {
@@ -117,8 +174,8 @@ it('refuses a stamp in 2100 but takes one in the last millisecond of 2099', asyn
 
 it('refuses an older bundle that cannot be lifted, and takes one that can', async () => {
   const ladder = (fails: boolean) => ({
-    present: 2,
-    steps: [{ to: 2, step: (old: Entry) => (fails ? raise() : old) }],
+    present: 3,
+    steps: [{ to: 3, step: (old: Entry) => (fails ? raise() : old) }],
   });
   expect(await readBundle(sound, { ladder: ladder(true) })).toMatchObject({ ok: false, refusal: 'migrationFailed' });
   expect(await readBundle(sound, { ladder: ladder(false) })).toMatchObject({ ok: true });
