@@ -3,8 +3,8 @@ import type { RunEnd } from './run-end-name.ts';
 /** A run and what the log shows right after it, in order of time; the run's last sample is its last loaded one. */
 export interface RunToJudge {
   flow: 'out' | 'in';
-  /** The voltage was held and the current fell. */
-  held: boolean;
+  /** Where the voltage was held and the current fell: its last as a share of its first. `null` where it was not held. */
+  heldToFrac: number | null;
   timeS: ArrayLike<number>;
   voltageV: ArrayLike<number>;
   /** What followed without a pause: a hold at the last voltage, a current the other way, no current, or no more rows. */
@@ -56,6 +56,8 @@ const FLATTEST_MIDDLE = 0.005;
 const GONE_FRAC = 0.5;
 /** At or under this an LFP cell is empty whatever the curve looked like: usual discharge limit, common practice, no source. */
 const EMPTY_CELL_V = 2.5;
+/** A held current that fell by less than half was interrupted, not ended by its taper: our choice. */
+const TAPERED_FRAC = 0.5;
 /** A meter reads a cut-off within 0.5 %: our choice. */
 const CUT_OFF_FRAC = 1.005;
 /** A drop of fewer steps of the written voltage shows no knee: our choice. */
@@ -74,25 +76,27 @@ const FEWEST_STEPS = 3;
 export function runEnd(run: RunToJudge): { end: RunEnd; evidence: RunEndEvidence } {
   const { timeS, voltageV } = run;
   requireOrder(timeS, voltageV);
-  const held = middleAndLast(timeS, voltageV);
-  const evidence = gather(run, held);
-  return { end: judge(run, evidence, held.gone), evidence };
+  const connected = connectedSamples(timeS, voltageV);
+  const evidence = gather(run, connected.count);
+  return { end: judge(run, evidence, connected.gone), evidence };
 }
 
 function judge(run: RunToJudge, evidence: RunEndEvidence, goneUnderLoad: boolean): RunEnd {
-  if (run.held) return run.followedBy === 'nothing' ? 'unclear' : 'taper';
-  if (run.flow === 'in') return run.followedBy === 'rest' || run.followedBy === 'otherWay' ? 'stopped' : 'unclear';
+  const interrupted = run.followedBy === 'rest' || run.followedBy === 'otherWay' ? 'stopped' : 'unclear';
+  if (run.heldToFrac !== null) return run.heldToFrac <= TAPERED_FRAC ? 'taper' : interrupted;
+  if (run.flow === 'in') return interrupted;
   const { lastVoltageV, lowestAfterV } = evidence;
   const gone =
     goneUnderLoad || (lowestAfterV !== null && lastVoltageV !== null && lowestAfterV < GONE_FRAC * lastVoltageV);
   if (kneeSeen(run, evidence)) return 'lowVoltage';
   if (gone) return onsetSeen(evidence) ? 'lowVoltage' : 'packDisconnect';
-  return run.followedBy === 'rest' || run.followedBy === 'otherWay' ? 'stopped' : 'unclear';
+  return interrupted;
 }
 
 function kneeSeen({ cutOffVoltageV }: RunToJudge, evidence: RunEndEvidence): boolean {
   const { dropFrac, bendFrac, slopeRatio, lastVoltageV, middleVoltageV, voltageStepV, voltagePerCellV } = evidence;
-  if (cutOffVoltageV !== undefined && lastVoltageV !== null && lastVoltageV <= CUT_OFF_FRAC * cutOffVoltageV) return true;
+  if (cutOffVoltageV !== undefined && lastVoltageV !== null && lastVoltageV <= CUT_OFF_FRAC * cutOffVoltageV)
+    return true;
   if (voltagePerCellV !== null && voltagePerCellV <= EMPTY_CELL_V) return true;
   if (dropFrac === null || bendFrac === null || slopeRatio === null) return false;
   if (middleVoltageV === null || lastVoltageV === null) return false;
@@ -107,7 +111,7 @@ function onsetSeen({ bendFrac, slopeRatio, middleVoltageV, voltageStepV }: RunEn
 }
 
 /** How many samples count: those whose terminals are already gone, though current was still read, do not. */
-function middleAndLast(timeS: ArrayLike<number>, voltageV: ArrayLike<number>): { count: number; gone: boolean } {
+function connectedSamples(timeS: ArrayLike<number>, voltageV: ArrayLike<number>): { count: number; gone: boolean } {
   const middleV = at(timeS, voltageV, { frac: 0.5, count: timeS.length });
   let count = timeS.length;
   while (count > 1 && (voltageV[count - 1] ?? 0) < GONE_FRAC * middleV && fellAtOnce(voltageV, count)) count--;
@@ -125,7 +129,7 @@ function fellAtOnce(voltageV: ArrayLike<number>, count: number): boolean {
   return false;
 }
 
-function gather(run: RunToJudge, { count }: { count: number }): RunEndEvidence {
+function gather(run: RunToJudge, count: number): RunEndEvidence {
   const { timeS, voltageV, voltageAfterV, cellsInSeries, followedBy } = run;
   const lastVoltageV = voltageV[count - 1] ?? null;
   const spanS = (timeS[count - 1] ?? 0) - (timeS[0] ?? 0);
@@ -204,7 +208,9 @@ function lowAndHigh(values: ArrayLike<number>): { lowV: number; highV: number } 
 
 function requireOrder(timeS: ArrayLike<number>, voltageV: ArrayLike<number>): void {
   if (timeS.length < 1 || timeS.length !== voltageV.length) {
-    throw new RangeError(`runEnd: arrays must have one length of 1 or more, got ${timeS.length} and ${voltageV.length}`);
+    throw new RangeError(
+      `runEnd: arrays must have one length of 1 or more, got ${timeS.length} and ${voltageV.length}`,
+    );
   }
   for (let place = 0; place < timeS.length; place++) {
     if (!Number.isFinite(timeS[place]) || !Number.isFinite(voltageV[place])) {

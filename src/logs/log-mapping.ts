@@ -17,6 +17,8 @@ export interface ColumnUse {
   unit: string;
   /** The number in the file times this is in A, V, W, Ah, Wh, °C. */
   scale: number;
+  /** Added after that: kelvin and Fahrenheit need it. */
+  offset?: number;
   unitFrom: UnitFrom;
   /** Of a charge or energy counter: what it counts. */
   counts: CounterFlow | null;
