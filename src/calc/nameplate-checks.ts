@@ -1,6 +1,6 @@
+import { energyPlausibility } from './energy-plausibility.ts';
 import { promisedEnergy } from './promised-energy.ts';
 import { ratedEnergyWh } from './rated-energy.ts';
-import { energyDensityWhPerL, specificEnergyWhPerKg } from './specific-energy.ts';
 import { LFP_PLAUSIBILITY as LFP } from './tables/lfp-plausibility.ts';
 
 /** What the checks read of a nameplate. Absent stays absent: a check that lacks a figure says nothing. */
@@ -88,23 +88,26 @@ function massChecks(figures: NameplateFigures): NameplateCheck[] {
   const energyWh = promisedEnergy(figures)?.energyWh;
   if (energyWh === undefined) return checks;
   const mass = massKg ?? claimedMassKg;
-  if (mass !== undefined) {
+  const { specific, density } = energyPlausibility({
+    energyWh,
+    ...(mass === undefined ? {} : { massKg: mass }),
+    ...(lengthMm === undefined ? {} : { lengthMm }),
+    ...(widthMm === undefined ? {} : { widthMm }),
+    ...(heightMm === undefined ? {} : { heightMm }),
+  });
+  if (specific !== null) {
+    const { foundWhPerKg, band } = specific;
     const massFrom = massKg === undefined ? 'claimed' : 'found';
-    const foundWhPerKg = specificEnergyWhPerKg({ energyWh, massKg: mass });
-    const band = { lowWhPerKg: LFP.packWhPerKg.low, highWhPerKg: LFP.packWhPerKg.high };
-    if (foundWhPerKg > LFP.cellWhPerKg) {
+    const pack = { lowWhPerKg: LFP.packWhPerKg.low, highWhPerKg: LFP.packWhPerKg.high };
+    if (band === 'aboveCell') {
       checks.push({ code: 'specificEnergyAboveCell', foundWhPerKg, cellWhPerKg: LFP.cellWhPerKg, massFrom });
-    } else if (foundWhPerKg > band.highWhPerKg) {
-      checks.push({ code: 'specificEnergyAbovePack', foundWhPerKg, ...band, massFrom });
-    } else if (foundWhPerKg < band.lowWhPerKg) {
-      checks.push({ code: 'specificEnergyBelowPack', foundWhPerKg, ...band, massFrom });
+    } else if (band !== 'asPack') {
+      const code = band === 'abovePack' ? 'specificEnergyAbovePack' : 'specificEnergyBelowPack';
+      checks.push({ code, foundWhPerKg, ...pack, massFrom });
     }
   }
-  if (lengthMm !== undefined && widthMm !== undefined && heightMm !== undefined) {
-    const foundWhPerL = energyDensityWhPerL({ energyWh, lengthMm, widthMm, heightMm });
-    if (foundWhPerL > LFP.cellWhPerL) {
-      checks.push({ code: 'energyDensityAboveCell', foundWhPerL, cellWhPerL: LFP.cellWhPerL });
-    }
+  if (density?.band === 'aboveCell') {
+    checks.push({ code: 'energyDensityAboveCell', foundWhPerL: density.foundWhPerL, cellWhPerL: LFP.cellWhPerL });
   }
   return checks;
 }

@@ -4,6 +4,8 @@ export const LFP_PLAUSIBILITY = {
   cellWhPerKg: 163.6,
   /** The same cell in 54 × 173 × 207 mm, computed, primary if the type code is the size. */
   cellWhPerL: 334,
+  /** Older cells, as an encyclopaedia prints them (secondary, dated): above it, a whole pack is remarkably dense. */
+  olderCellWhPerL: 220,
   /** Drop-in and rack packs are typically within these: from memory, no source opened. */
   packWhPerKg: { low: 90, high: 120 },
   /** Nominal voltage of a cell, the same data sheet, primary. */
