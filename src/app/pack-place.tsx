@@ -1,13 +1,18 @@
 import { packWords } from '../text/bench.ts';
 import { lidOffWords } from '../text/item.ts';
+import { liveTestsWords } from '../text/live-tests/live-tests.ts';
 import { stopWords } from '../text/stop.ts';
 import { words } from '../text/words.ts';
 import { Screen } from '../ui/screen.tsx';
 import { backToPack } from './back-to-pack.ts';
 import { nowMs, utcOffsetMinutes } from './clock.ts';
+import { LIVE_TEST_PARTS, liveTestAt } from './live-tests/live-test-parts.ts';
+import { PartLines } from './live-tests/part-lines.tsx';
+import { SensorGate } from './live-tests/sensor-gate-screen.tsx';
 import { makeSafeGate } from './make-safe-gate.ts';
 import { SmokeHelp } from './parts/smoke-help.tsx';
 import { StopSteps } from './parts/stop-steps.tsx';
+import { isClosed } from './questions.ts';
 import { hrefTo, type Place } from './route.ts';
 import { AfterwardsScreen } from './screens/afterwards-screen.tsx';
 import { ArrivalScreen } from './screens/arrival-screen.tsx';
@@ -15,6 +20,7 @@ import { BeforeScreen } from './screens/before-screen.tsx';
 import { FactScreen } from './screens/fact-screen.tsx';
 import { ItemScreen } from './screens/item-screen.tsx';
 import { LidOffScreen } from './screens/lid-off-screen.tsx';
+import { LiveTestsScreen } from './screens/live-tests-screen.tsx';
 import { MakeSafeScreen } from './screens/make-safe-screen.tsx';
 import { NameplateScreen } from './screens/nameplate-screen.tsx';
 import { PackScreen } from './screens/pack-screen.tsx';
@@ -43,32 +49,28 @@ export function PackPlace({ session, place, id }: { session: PackSession; place:
       return <SheetScreen session={session} />;
     case 'afterwards':
       return <AfterwardsScreen session={session} />;
-    case 'make-safe': {
-      const stops = stopFindings(definition, session.grading.value);
-      return stops.length > 0 ? <Stopped session={session} /> : <MakeSafeScreen session={session} />;
-    }
+    case 'live-tests':
+      return isStopped(session) ? (
+        <Stopped session={session} keep="live tests" />
+      ) : (
+        <LiveTestsScreen session={session} />
+      );
+    case 'live-test':
+      return <LiveTestPlace session={session} id={id} />;
+    case 'make-safe':
+      return isStopped(session) ? <Stopped session={session} /> : <MakeSafeScreen session={session} />;
     case 'item': {
       const item = definition.items.find((candidate) => candidate.id === id);
       if (!item) return <Nowhere session={session} />;
-      if (item.state === 'loaded' && stopFindings(definition, session.grading.value).length > 0) {
-        return <Stopped session={session} />;
-      }
+      if (item.state === 'loaded' && !item.stop && isStopped(session)) return <Stopped session={session} />;
       const screen = <ItemScreen key={id} session={session} item={item} />;
-      return item.state === 'arrival' || item.state === 'loaded' || item.stop ? (
-        screen
-      ) : (
-        <UnderTheLid session={session}>{() => screen}</UnderTheLid>
-      );
+      return isClosed(item.state) || item.stop ? screen : <UnderTheLid session={session}>{() => screen}</UnderTheLid>;
     }
     case 'fact': {
       const fact = definition.facts.find((candidate) => candidate.id === id);
       if (!fact) return <Nowhere session={session} />;
       const screen = <FactScreen key={id} session={session} fact={fact} />;
-      return fact.state === 'arrival' || fact.state === 'loaded' ? (
-        screen
-      ) : (
-        <UnderTheLid session={session}>{() => screen}</UnderTheLid>
-      );
+      return isClosed(fact.state) ? screen : <UnderTheLid session={session}>{() => screen}</UnderTheLid>;
     }
     case 'lid-off':
       return <UnderTheLid session={session}>{(state) => <LidOffScreen session={session} state={state} />}</UnderTheLid>;
@@ -96,6 +98,24 @@ export function PackPlace({ session, place, id }: { session: PackSession; place:
   }
 }
 
+/** One kind of live test or one test of it; those of the open pack stand behind their own gates. */
+function LiveTestPlace({ session, id }: { session: PackSession; id: string }) {
+  const found = liveTestAt(id);
+  if (!found) return <Nowhere session={session} />;
+  const { part, testId } = found;
+  const screen = <part.Screen session={session} testId={testId} />;
+  if (part.belongs === 'closed') return screen;
+  return (
+    <UnderTheLid session={session}>
+      {(state) => (
+        <SensorGate session={session} state={state}>
+          {screen}
+        </SensorGate>
+      )}
+    </UnderTheLid>
+  );
+}
+
 type LidState = NonNullable<PackSession['record']['value']['state']>;
 
 /** Lid off opens only after Make safe, and closes while a stop finding stands. */
@@ -109,8 +129,7 @@ function UnderTheLid({
   const record = session.record.value;
   const atMs = nowMs.value;
   const gate = makeSafeGate(record, atMs, utcOffsetMinutes(atMs));
-  if (stopFindings(session.definition.definition, session.grading.value).length > 0)
-    return <Stopped session={session} />;
+  if (isStopped(session)) return <Stopped session={session} />;
   if (gate.open) return children(record.state ?? 'untouched');
   return (
     <Screen
@@ -128,11 +147,23 @@ function UnderTheLid({
   );
 }
 
-function Stopped({ session }: { session: PackSession }) {
+function isStopped(session: PackSession): boolean {
+  return stopFindings(session.definition.definition, session.grading.value).length > 0;
+}
+
+/** `keep`: what was typed of the live tests can be corrected all the same, a mistyped reading being what may stop it. */
+function Stopped({ session, keep }: { session: PackSession; keep?: 'live tests' }) {
   const record = session.record.value;
+  const typed = LIVE_TEST_PARTS.filter(({ belongs, count }) => belongs === 'closed' && count(record.tests) > 0);
   return (
     <Screen title={stopWords.title} back={backToPack(record)} middle={<SmokeHelp record={record} />}>
       <StopSteps packId={record.packId} items={stopFindings(session.definition.definition, session.grading.value)} />
+      {keep === 'live tests' && typed.length > 0 && (
+        <section class="stack">
+          <h2>{liveTestsWords.correct}</h2>
+          <PartLines record={record} parts={typed} />
+        </section>
+      )}
     </Screen>
   );
 }

@@ -42,6 +42,10 @@ function isNeeded({ definition }: Asking, factId: string): boolean {
 
 /** The questions among which an item or fact stands: its state, and in Lid off its zone. */
 export function neighbours(asking: Asking, question: { state: PackState; zone?: string | undefined }): Question[] {
-  const outside = question.state === 'arrival' || question.state === 'loaded';
-  return questionsOf(asking, question.state, outside ? undefined : question.zone);
+  return questionsOf(asking, question.state, isClosed(question.state) ? undefined : question.zone);
+}
+
+/** Asked before the lid comes off: at Arrival, or with the Live tests. */
+export function isClosed(state: PackState): state is 'arrival' | 'loaded' {
+  return state === 'arrival' || state === 'loaded';
 }

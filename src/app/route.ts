@@ -5,6 +5,8 @@ export const PLACES = [
   'pack',
   'nameplate',
   'arrival',
+  'live-tests',
+  'live-test',
   'make-safe',
   'lid-off',
   'zone',

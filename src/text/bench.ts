@@ -48,6 +48,7 @@ export const packWords = {
   stations: 'Stations of this pack',
   nameplate: 'Nameplate',
   arrival: 'Arrival',
+  liveTests: 'Live tests',
   makeSafe: 'Make safe',
   lidOff: 'Lid off',
   photos: 'Photos',

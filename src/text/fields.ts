@@ -6,4 +6,6 @@ export const fieldWords = {
   negative: 'A number of zero or more is needed here. It is not saved yet.',
   tooHot: 'Above 500 °C: that is no battery. It is not saved yet.',
   tooCold: 'Below absolute zero. It is not saved yet.',
+  outOfRange: 'No such figure can be kept here. It is not saved yet.',
+  stillNeeded: 'It cannot be left empty: what was there before still counts. Type another, or delete the whole test.',
 };

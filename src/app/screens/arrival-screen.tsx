@@ -18,7 +18,7 @@ import { goTo, hrefTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
 import { stopFindings } from '../stop-findings.ts';
 
-/** The closed pack looked over; at its foot what running it closed shows. */
+/** The closed pack looked over, before anything is connected to it. */
 export function ArrivalScreen({ session }: { session: PackSession }) {
   const [tray, setTray] = useState(false);
   const record = session.record.value;
@@ -26,11 +26,10 @@ export function ArrivalScreen({ session }: { session: PackSession }) {
   const { definition } = session.definition;
   const asking = { definition, record, grading };
   const arrival = questionsOf(asking, 'arrival');
-  const loaded = questionsOf(asking, 'loaded');
   const facts = arrival.filter(({ kind }) => kind === 'fact');
   const items = arrival.filter(({ kind }) => kind === 'item');
   const stops = stopFindings(definition, grading);
-  const next = [...arrival, ...(stops.length === 0 ? loaded : [])].find(({ open }) => open);
+  const next = arrival.find(({ open }) => open);
   const photos = record.photos.filter(({ zone }) => zone === 'arrival');
 
   return (
@@ -50,9 +49,9 @@ export function ArrivalScreen({ session }: { session: PackSession }) {
             type="button"
             class="button primary"
             disabled={next === undefined && stops.length > 0}
-            onClick={() => goTo(next ? hrefOf(record.packId, next) : hrefTo(record.packId, 'make-safe'))}
+            onClick={() => goTo(next ? hrefOf(record.packId, next) : hrefTo(record.packId, 'live-tests'))}
           >
-            {next ? arrivalWords.goOn : arrivalWords.toMakeSafe}
+            {next ? arrivalWords.goOn : arrivalWords.toLiveTests}
           </button>
         </>
       }
@@ -75,19 +74,6 @@ export function ArrivalScreen({ session }: { session: PackSession }) {
         <h2>{arrivalWords.items}</h2>
         <QuestionList asking={asking} questions={items} />
       </section>
-      {loaded.length > 0 && stops.length > 0 && (
-        <section class="stack">
-          <h2>{arrivalWords.loaded}</h2>
-          <p class="notice">{arrivalWords.loadedClosed}</p>
-        </section>
-      )}
-      {loaded.length > 0 && stops.length === 0 && (
-        <section class="stack">
-          <h2>{arrivalWords.loaded}</h2>
-          <p class="muted small">{arrivalWords.loadedLead}</p>
-          <QuestionList asking={asking} questions={loaded} />
-        </section>
-      )}
       {photos.length > 0 && (
         <section class="stack">
           <h2>{photoWords.photosOf}</h2>

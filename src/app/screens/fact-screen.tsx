@@ -5,6 +5,7 @@ import { SafetyLine } from '../parts/safety-line.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
 import { SmokeHelp } from '../parts/smoke-help.tsx';
 import { homeOf, placeAmong } from '../question-place.ts';
+import { isClosed } from '../questions.ts';
 import { goTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
 
@@ -29,7 +30,7 @@ export function FactScreen({ session, fact }: { session: PackSession; fact: Fact
       back={{ href: homeOf(record.packId, fact), label: place.homeTitle }}
       middle={<SmokeHelp record={record} />}
       end={<span class="saved">{place.position}</span>}
-      {...(fact.state !== 'arrival' && fact.state !== 'loaded' && { under: <SafetyLine session={session} /> })}
+      {...(!isClosed(fact.state) && { under: <SafetyLine session={session} /> })}
       dockClass="two-rows"
       dock={
         <>

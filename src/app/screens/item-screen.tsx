@@ -3,9 +3,9 @@ import type { ItemResult } from '../../grading/grading.ts';
 import type { Answer } from '../../schema/answer.ts';
 import { type Item, LID_OFF_STATES, type LidOffState } from '../../schema/checklist.ts';
 import { EVIDENCE, type Evidence, GRADES, type Grade } from '../../schema/grade.ts';
-import { arrivalWords } from '../../text/arrival.ts';
 import { GRADE_WORDS } from '../../text/grades.ts';
 import { itemWords } from '../../text/item.ts';
+import { liveTestsWords } from '../../text/live-tests/live-tests.ts';
 import { measuredWords } from '../../text/measured.ts';
 import { stopWords } from '../../text/stop.ts';
 import { words } from '../../text/words.ts';
@@ -13,6 +13,7 @@ import { AnswerButton } from '../../ui/answer-button.tsx';
 import { Dialog } from '../../ui/dialog.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { Screen } from '../../ui/screen.tsx';
+import { testsHref } from '../live-tests/tests-href.ts';
 import { MeasuredPart } from '../parts/measured-part.tsx';
 import { NoteDialog } from '../parts/note-dialog.tsx';
 import { ReasonDialog } from '../parts/reason-dialog.tsx';
@@ -24,6 +25,7 @@ import { Thumbs } from '../parts/thumbs.tsx';
 import { WhyDialog } from '../parts/why-dialog.tsx';
 import { PhotoTray } from '../photos/photo-tray.tsx';
 import { homeOf, placeAmong } from '../question-place.ts';
+import { isClosed } from '../questions.ts';
 import { goTo, hrefTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
 import { stopFindings } from '../stop-findings.ts';
@@ -152,7 +154,7 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
           <strong>{stopWords.title}</strong> {stops.map(({ title }) => title).join(', ')}
         </button>
       )}
-      {item.state === 'loaded' && <p class="notice calm small">{arrivalWords.loadedCaution}</p>}
+      {item.state === 'loaded' && <p class="notice calm small">{liveTestsWords.caution}</p>}
       <p class="muted">{item.look}</p>
       {note !== '' && <p class="own-note">{note}</p>}
       {item.lastChance && !answer && isStillThere(item.lastChance.leaving, record.state) && (
@@ -312,19 +314,13 @@ function withOverruled(answer: Readings, overruled: Readings['overruled'] | null
   return overruled ? { ...rest, overruled } : rest;
 }
 
-/** Cold and hot sensor tests have a place of their own, behind a gate. */
-function testsHref(packId: string, item: Item): string {
-  const ofSensors = item.derive?.from === 'coldCharge' || item.derive?.from === 'hot';
-  return hrefTo(packId, ofSensors ? 'sensor-tests' : 'live-tests');
-}
-
 /** Not once the pack has left that state: then the chance is gone. */
 function isStillThere(leaving: LidOffState, state: LidOffState | null): boolean {
   return state === null || LID_OFF_STATES.indexOf(state) <= LID_OFF_STATES.indexOf(leaving);
 }
 
 function underTheLid(item: Item): boolean {
-  return item.state !== 'arrival' && item.state !== 'loaded';
+  return !isClosed(item.state);
 }
 
 function wantsPhoto(item: Item, grade: Grade | null): boolean {

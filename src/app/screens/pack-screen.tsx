@@ -5,6 +5,7 @@ import { packWords as say } from '../../text/bench.ts';
 import { formatClock, formatDay } from '../../text/format-day.ts';
 import { formatFixed, outward } from '../../text/format-number.ts';
 import { stateWords } from '../../text/item.ts';
+import { liveTestsWords } from '../../text/live-tests/live-tests.ts';
 import { verdictWords } from '../../text/verdict.ts';
 import { words } from '../../text/words.ts';
 import { Dialog } from '../../ui/dialog.tsx';
@@ -12,6 +13,7 @@ import { RuleView } from '../../ui/rule-view.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { Tape } from '../../ui/tape.tsx';
 import { nowMs, utcOffsetMinutes } from '../clock.ts';
+import { LIVE_TEST_PARTS } from '../live-tests/live-test-parts.ts';
 import { makeSafeGate } from '../make-safe-gate.ts';
 import { CarryOverPart } from '../parts/carry-over-part.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
@@ -39,7 +41,9 @@ export function PackScreen({ session }: { session: PackSession }) {
   const grading = session.grading.value;
   const stations = stationsOf(session);
   const stops = stopFindings(session.definition.definition, grading);
-  const open = stations.find(({ done, closed, place }) => !done && !closed && place !== 'photos');
+  // Once the lid is off the closed pack's tests are over, whatever was left open.
+  const passed: readonly Place[] = record.state === null ? ['photos'] : ['photos', 'live-tests'];
+  const open = stations.find(({ done, closed, place }) => !done && !closed && !passed.includes(place));
   const next = stops.length === 0 && open ? open : stations.find(({ place }) => place === 'sheet');
   const verdict = verdictWords(grading.verdict);
   const begun = grading.settledCount > 0;
@@ -142,8 +146,14 @@ function stationsOf(session: PackSession): Station[] {
   const atMs = nowMs.value;
   const gate = makeSafeGate(record, atMs, utcOffsetMinutes(atMs));
   const asking = { definition, record, grading };
-  const arrival = [...questionsOf(asking, 'arrival'), ...questionsOf(asking, 'loaded')];
+  const arrival = questionsOf(asking, 'arrival');
   const answered = arrival.filter(({ open }) => !open).length;
+  const loaded = questionsOf(asking, 'loaded');
+  const loadedAnswered = loaded.filter(({ open }) => !open).length;
+  const testCount = LIVE_TEST_PARTS.filter(({ id }) => id !== 'instrument').reduce(
+    (sum, part) => sum + part.count(record.tests),
+    0,
+  );
   const stopped = stopFindings(definition, grading).length > 0;
   // The sample's number is filled in by the app.
   const filled = Object.keys(record.nameplate).filter((field) => field !== 'sample').length;
@@ -162,6 +172,13 @@ function stationsOf(session: PackSession): Station[] {
       side: words.countOf(answered, arrival.length),
       closed: false,
       done: answered === arrival.length,
+    },
+    {
+      place: 'live-tests',
+      title: say.liveTests,
+      side: stopped ? say.closedByStop : liveTestsWords.standing(testCount, loadedAnswered, loaded.length),
+      closed: stopped && testCount === 0,
+      done: !stopped && loaded.length > 0 && loadedAnswered === loaded.length,
     },
     {
       place: 'make-safe',

@@ -14,6 +14,8 @@ interface NumberFieldProps {
   onChange: (value: number | null) => void;
   /** Says what is wrong with a number that can be read, or null. */
   check?: (value: number) => string | null;
+  /** Said when the box is emptied of a figure that has to be there; the figure then stays stored. */
+  needed?: string;
   whole?: boolean;
   /** May be below zero: then the phone's keyboard must have a minus. */
   signed?: boolean;
@@ -22,7 +24,7 @@ interface NumberFieldProps {
 }
 
 /** A number with its unit. What cannot be read stays in the box, with a sentence below, and changes nothing stored. */
-export function NumberField({ id, owner, label, unit, value, onChange, check, ...rest }: NumberFieldProps) {
+export function NumberField({ id, owner, label, unit, value, onChange, check, needed, ...rest }: NumberFieldProps) {
   const { whole, signed, significantDigits = 12 } = rest;
   const stored = value === null ? '' : String(Number(value.toPrecision(significantDigits)));
   const draft = useDraft(`${owner}/${id}`, stored, (text) => {
@@ -36,7 +38,7 @@ export function NumberField({ id, owner, label, unit, value, onChange, check, ..
 
   function problemOf(text: string): string | null {
     const found = readNumber(text);
-    if (found === 'empty') return null;
+    if (found === 'empty') return (value !== null && needed) || null;
     if (found === null) return fieldWords.notANumber(text.trim());
     if (whole && !Number.isInteger(found)) return fieldWords.notWhole;
     return check?.(found) ?? null;

@@ -1,0 +1,15 @@
+import { instrumentKind } from './kinds/instrument.ts';
+import { tripKind } from './kinds/trip.ts';
+import type { LiveTestPart } from './live-test-part.ts';
+import { oneByOne } from './one-by-one.tsx';
+
+/** Every kind of live test, in the order in which they are listed. */
+export const LIVE_TEST_PARTS: readonly LiveTestPart[] = [oneByOne(tripKind), oneByOne(instrumentKind)];
+
+/** The part that an address names, and the test in it: `trip`, `trip/<id>`. Null if there is no such place. */
+export function liveTestAt(id: string): { part: LiveTestPart; testId: string } | null {
+  const [partId = '', testId = '', ...more] = id.split('/');
+  const part = LIVE_TEST_PARTS.find((one) => one.id === partId);
+  const known = testId === '' || /^[0-9a-f]{32}$/.test(testId);
+  return part && known && more.length === 0 ? { part, testId } : null;
+}
