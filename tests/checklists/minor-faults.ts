@@ -1,0 +1,40 @@
+import type { Checklist, Item } from '../../src/schema/checklist.ts';
+
+/** What a minor version may not change of an item it takes over (DESIGN §4): everything its meaning and weight rest on. */
+const KEPT = [
+  'zone',
+  'state',
+  'route',
+  'weight',
+  'safety',
+  'stop',
+  'grades',
+  'hazard',
+  'severity',
+  'likelihood',
+  'onlyIf',
+  'mayNotApply',
+] as const satisfies readonly (keyof Item)[];
+
+/** Why `after` is no minor version of `before`: a lost item, a changed one, or one that turned from readings to looks. */
+export function minorFaults(before: Checklist, after: Checklist): string[] {
+  const items = new Map(after.items.map((item) => [item.id, item]));
+  return [
+    ...(same(before.k, after.k) && same(before.credits, after.credits) ? [] : ['the factors or credits changed']),
+    ...(same(before.zones, after.zones) ? [] : ['the zones changed']),
+    ...before.items.flatMap((item) => {
+      const later = items.get(item.id);
+      if (later === undefined) return [`${item.id} is gone`];
+      const changed = KEPT.filter((part) => !same(item[part], later[part]));
+      const turned = item.kind !== later.kind && item.kind !== 'look';
+      return [
+        ...changed.map((part) => `${item.id} has another ${part}`),
+        ...(turned ? [`${item.id} turned from ${item.kind} to ${later.kind}`] : []),
+      ];
+    }),
+  ];
+}
+
+function same(a: unknown, b: unknown): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
+}
