@@ -43,7 +43,7 @@ const MOST_TICKS = 3;
 
 /**
  * A whole log at a glance, the runs found in it as bands behind the curves, those chosen drawn strong. Time begins at 0
- * with the log. Higher than `height` if that leaves the panels no room.
+ * with the log; of a band only what lies inside the log is drawn. Higher than `height` if that leaves the panels no room.
  */
 export function logOverview(input: LogOverviewInput): Drawing {
   const { width, timeS, words } = input;
@@ -56,11 +56,13 @@ export function logOverview(input: LogOverviewInput): Drawing {
   const unit = timeUnitFor(rangeS.high - rangeS.low);
   const height = Math.max(input.height, leastPanelsHeight(plans.length) + BAND_LABEL_HEIGHT);
   const room = labelRoom({ left: 0, top: 0, right: width, bottom: height });
-  const bands = input.bands.map(({ fromS, toS, ...band }) => ({
-    ...band,
-    from: (Math.max(fromS, rangeS.low) - rangeS.low) / unit.inS,
-    to: (Math.min(toS, rangeS.high) - rangeS.low) / unit.inS,
-  }));
+  const bands = input.bands
+    .filter((band) => band.toS >= rangeS.low && band.fromS <= rangeS.high)
+    .map(({ fromS, toS, ...band }) => ({
+      ...band,
+      from: (Math.max(fromS, rangeS.low) - rangeS.low) / unit.inS,
+      to: (Math.min(toS, rangeS.high) - rangeS.low) / unit.inS,
+    }));
   const { high } = atLeastWide({ low: 0, high: (rangeS.high - rangeS.low) / unit.inS }, 1e-3);
   return {
     width,
@@ -93,6 +95,9 @@ function requireOverview({ width, height, timeS, voltageV, currentA, bands }: Lo
     'logOverview: bands',
     bands.flatMap((band) => [band.fromS, band.toS]),
   );
+  for (const { fromS, toS } of bands) {
+    if (toS < fromS) throw new RangeError(`logOverview: a band must not end before it begins, got ${fromS} to ${toS}`);
+  }
 }
 
 /** One panel for each column the log has; its places still in seconds from the log's beginning. */

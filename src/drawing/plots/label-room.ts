@@ -10,8 +10,8 @@ export interface Box {
 
 /** Keeps words apart: what is taken stays inside the bounds and off everything taken before. */
 export interface LabelRoom {
-  fits: (mark: TextMark) => boolean;
-  /** The mark if it fits, else null; once taken its place is gone. */
+  fits: (box: Box) => boolean;
+  /** The mark if its box fits, else null; once taken its place is gone. */
   take: (mark: TextMark) => TextMark | null;
   /** Takes a place that is not a word's. */
   keepOff: (box: Box) => void;
@@ -25,15 +25,13 @@ const APART = 1;
 
 export function labelRoom(bounds: Box): LabelRoom {
   const taken: Box[] = [];
-  const fits = (mark: TextMark): boolean => {
-    const box = textBox(mark);
-    return inside(box, bounds) && taken.every((other) => !overlap(box, other, APART));
-  };
+  const fits = (box: Box): boolean => inside(box, bounds) && taken.every((other) => !overlap(box, other, APART));
   return {
     fits,
     take(mark) {
-      if (!fits(mark)) return null;
-      taken.push(textBox(mark));
+      const box = textBox(mark);
+      if (!fits(box)) return null;
+      taken.push(box);
       return mark;
     },
     keepOff(box) {

@@ -54,7 +54,7 @@ export function levelMarks({ level, panel, y, room, crossed }: LevelInput): Mark
         halo: { ink: 'ground', width: 2.5 },
       };
       const box = textBox(mark);
-      if (box.top < panel.top - 4 || box.bottom > panel.bottom || !room.fits(mark)) continue;
+      if (box.top < panel.top - 4 || box.bottom > panel.bottom || !room.fits(box)) continue;
       const covered = crossed(box);
       if (best === null || covered < best.covered) best = { mark, covered };
     }

@@ -27,7 +27,7 @@ export function bandMarks(bands: readonly PlacedBand[], x: Scale, panels: readon
   const inOrder = [...bands.filter((band) => !band.chosen), ...bands.filter((band) => band.chosen)];
   return inOrder.flatMap((band) =>
     panels.flatMap((panel, place): Mark[] => {
-      const { left, width } = across(band, x);
+      const { left, width } = across(band, x, panel);
       const shape = { form: 'box', x: left, y: panel.top, width, height: panel.bottom - panel.top } as const;
       if (!band.chosen) return [{ kind: 'shape', shape, stroke: { ink: 'muted', width: 0.9, dash: [3, 3] } }];
       const edge: Mark = { kind: 'shape', shape: { ...shape, height: EDGE_HEIGHT }, fill: 'ink' };
@@ -42,7 +42,7 @@ export function bandLabels({ bands, x, room, panel }: BandLabelsInput): Mark[] {
   const inOrder = [...bands.filter((band) => band.chosen), ...bands.filter((band) => !band.chosen)];
   const y = panel.top - 5;
   return inOrder.flatMap((band) => {
-    const place = across(band, x);
+    const place = across(band, x, panel);
     const face = band.chosen ? CHOSEN : FACE;
     const wordIn = (most: number): TextMark | null => {
       const text = shortened(band.label, face, most);
@@ -65,7 +65,8 @@ export interface BandLabelsInput {
   panel: Box | undefined;
 }
 
-function across({ from, to }: PlacedBand, x: Scale): { left: number; width: number } {
+function across({ from, to }: PlacedBand, x: Scale, panel: Box): { left: number; width: number } {
   const width = Math.max(NARROWEST, x(to) - x(from));
-  return { left: (x(from) + x(to)) / 2 - width / 2, width };
+  const left = (x(from) + x(to)) / 2 - width / 2;
+  return { left: Math.min(Math.max(left, panel.left), panel.right - width), width };
 }

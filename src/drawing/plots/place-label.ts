@@ -32,19 +32,29 @@ export function labelAt(input: LabelInput): Mark[] {
   const text = shortened(input.text, face, (panel.right - panel.left) * WIDEST_FRAC);
   if (text === '') return [];
   const width = textWidth(text, face);
-  let best: { mark: TextMark; cost: number; distance: number; point: Point } | null = null;
+  const markAt = (x: number, y: number): TextMark => ({
+    kind: 'text',
+    x,
+    y,
+    text,
+    ...face,
+    anchor: 'start',
+    ink: 'ink',
+    halo: HALO,
+  });
+  const atOrigin = textBox(markAt(0, 0));
+  let best: { x: number; y: number; box: Box; cost: number; distance: number; point: Point } | null = null;
   for (const [point, x, y] of places({ points: input.points, width, size: face.size, panel })) {
-    const mark: TextMark = { kind: 'text', x, y, text, ...face, anchor: 'start', ink: 'ink', halo: HALO };
-    const box = textBox(mark);
+    const box = moved(atOrigin, x, y);
     const distance = distanceTo(box, point);
-    if (distance < NEAREST || !inside(box, panel) || (best !== null && distance >= best.cost)) continue;
+    if (distance < NEAREST || (best !== null && distance >= best.cost) || !inside(box, panel)) continue;
     const cost = distance + CROSSING_COST * input.crossed(box);
-    if ((best === null || cost < best.cost) && room.fits(mark)) best = { mark, cost, distance, point };
+    if ((best === null || cost < best.cost) && room.fits(box)) best = { x, y, box, cost, distance, point };
   }
   if (best === null) return [];
-  room.take(best.mark);
-  if (best.distance < LED_FROM) return [best.mark];
-  return [leader(best.point, textBox(best.mark)), best.mark];
+  const mark = room.take(markAt(best.x, best.y));
+  if (mark === null) return [];
+  return best.distance < LED_FROM ? [mark] : [leader(best.point, best.box), mark];
 }
 
 const HALO = { ink: 'ground', width: 2.5 } as const;
@@ -76,6 +86,10 @@ function* places({
 
 function* steps(from: number, to: number, step: number): Generator<number> {
   for (let value = from; value <= to; value += step) yield value;
+}
+
+function moved(box: Box, x: number, y: number): Box {
+  return { left: box.left + x, right: box.right + x, top: box.top + y, bottom: box.bottom + y };
 }
 
 function distanceTo(box: Box, [x, y]: Point): number {
