@@ -1,10 +1,27 @@
+import { cutOffKind } from './kinds/cut-off.ts';
+import { drainKind } from './kinds/drain.ts';
 import { instrumentKind } from './kinds/instrument.ts';
+import { jointKind } from './kinds/joint.ts';
+import { leadKind } from './kinds/lead.ts';
+import { readOutKind } from './kinds/read-out.ts';
+import { resistanceKind } from './kinds/resistance.ts';
+import { sensorKind } from './kinds/sensor.ts';
 import { tripKind } from './kinds/trip.ts';
 import type { LiveTestPart } from './live-test-part.ts';
 import { oneByOne } from './one-by-one.tsx';
 
 /** Every kind of live test, in the order in which they are listed. */
-export const LIVE_TEST_PARTS: readonly LiveTestPart[] = [oneByOne(tripKind), oneByOne(instrumentKind)];
+export const LIVE_TEST_PARTS: readonly LiveTestPart[] = [
+  oneByOne(tripKind),
+  oneByOne(cutOffKind),
+  oneByOne(resistanceKind),
+  oneByOne(leadKind),
+  oneByOne(jointKind),
+  oneByOne(drainKind),
+  oneByOne(readOutKind),
+  oneByOne(instrumentKind),
+  oneByOne(sensorKind, 'sensors'),
+];
 
 /** The part that an address names, and the test in it: `trip`, `trip/<id>`. Null if there is no such place. */
 export function liveTestAt(id: string): { part: LiveTestPart; testId: string } | null {

@@ -80,17 +80,23 @@ export function TestBox<S extends OneByOne>({ kind, field, value, owner, units, 
           {...(!needed && { onClear: () => onChange(null) })}
         />
       );
-    case 'text':
+    case 'text': {
+      const tidy = box.tidy ?? ((text: string) => text);
       return (
         <TextField
           id={id}
+          owner={owner}
           label={label}
           value={typeof stored === 'string' ? stored : ''}
-          onChange={onChange}
-          {...(needed && { needed: fieldWords.stillNeeded })}
+          onChange={(text) => onChange(tidy(text))}
+          check={(text) => {
+            if (text === '') return needed && stored !== undefined ? fieldWords.stillNeeded : null;
+            return fieldAllows(kind.subject, field.key, tidy(text)) ? null : (box.wrong ?? fieldWords.outOfRange);
+          }}
           {...(box.offers && { offers: box.offers })}
         />
       );
+    }
   }
 }
 
@@ -99,7 +105,7 @@ type AnyBox =
   | { box: 'temperature' | 'length' }
   | { box: 'choice'; choices: readonly { id: string; text: string }[] }
   | { box: 'yesNo'; yes?: string; no?: string }
-  | { box: 'text'; offers?: readonly string[] };
+  | { box: 'text'; offers?: readonly string[]; tidy?(text: string): string; wrong?: string };
 
 function shownNumber({ unit, least, whole, storedPerShown }: Omit<NumberBox<never>, 'key'>): ShownNumber {
   const check = { aboveZero: positive, zero: notNegative, any: () => null }[least];

@@ -67,7 +67,15 @@ type FieldBox<V> =
   | ChoiceBox<V>
   /** Can be left open. */
   | { box: 'yesNo'; key: KeyOf<V, boolean>; yes?: string; no?: string }
-  | { box: 'text'; key: KeyOf<V, string>; offers?: readonly string[] };
+  | {
+      box: 'text';
+      key: KeyOf<V, string>;
+      offers?: readonly string[];
+      /** Brings what was typed into the form in which it is stored. */
+      tidy?(text: string): string;
+      /** Said of what the schema refuses. */
+      wrong?: string;
+    };
 
 export interface NumberBox<V> {
   box: 'number';

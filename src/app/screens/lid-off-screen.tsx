@@ -1,13 +1,18 @@
 import { useState } from 'preact/hooks';
 import type { LidOffState } from '../../schema/checklist.ts';
+import { formatClock } from '../../text/format-day.ts';
 import { formatFixed } from '../../text/format-number.ts';
 import { lidOffWords as say, stateWords } from '../../text/item.ts';
+import { sensorWords } from '../../text/live-tests/sensor.ts';
 import { words } from '../../text/words.ts';
 import { CutawayMap } from '../../ui/cutaway-map.tsx';
 import { Lid } from '../../ui/lid.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { askNext } from '../ask-next.ts';
 import { backToPack } from '../back-to-pack.ts';
+import { nowMs, utcOffsetMinutes } from '../clock.ts';
+import { sensorKind } from '../live-tests/kinds/sensor.ts';
+import { sensorGate } from '../live-tests/sensor-gate.ts';
 import { lostNow } from '../lost-now.ts';
 import { SafetyLine } from '../parts/safety-line.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
@@ -31,6 +36,7 @@ export function LidOffScreen({ session, state }: { session: PackSession; state: 
   const lost = lostNow(asking, state);
   const lostItems = lost.filter(({ open }) => open).length;
   const lostPhotos = lost.filter(({ needsPhoto }) => needsPhoto).length;
+  const sensorTests = sensorKind.testsOf(record.tests);
   const safety = definition.items.filter(({ id }) => grading.openSafetyItemIds.includes(id));
 
   return (
@@ -99,6 +105,13 @@ export function LidOffScreen({ session, state }: { session: PackSession; state: 
           <span class="side">›</span>
         </a>
       )}
+      {(state === 'liveOpen' || sensorTests.length > 0) && (
+        <a class="line" href={hrefTo(record.packId, 'live-test', sensorKind.id)}>
+          <span class="fact-mark">{sensorTests.length > 0 ? sensorTests.length : ''}</span>
+          <span class="title">{sensorWords.title}</span>
+          <span class="side">{sensorGateWords(session)}</span>
+        </a>
+      )}
       {safety.length > 0 && (
         <details>
           <summary class="line plain">
@@ -138,4 +151,14 @@ export function LidOffScreen({ session, state }: { session: PackSession; state: 
       )}
     </Screen>
   );
+}
+
+/** Beside the way to the sensor tests: until when their gate is open, or that it stands before them. */
+function sensorGateWords({ record }: PackSession): string {
+  const atMs = nowMs.value;
+  const { open, goodUntilMs } = sensorGate(record.value.tests, atMs, utcOffsetMinutes(atMs));
+  if (record.value.state !== 'liveOpen') return '›';
+  return open && goodUntilMs !== null
+    ? sensorWords.gateUntil(formatClock(goodUntilMs, utcOffsetMinutes(goodUntilMs)))
+    : sensorWords.gateFirst;
 }

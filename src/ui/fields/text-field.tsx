@@ -7,8 +7,10 @@ interface TextFieldProps {
   value: string;
   /** Called with trimmed text; empty means the field was emptied. */
   onChange: (text: string) => void;
-  /** Said when the box is emptied of words that have to be there; they then stay stored. */
-  needed?: string;
+  /** Says what is wrong with the text, or null. What is wrong stays in the box and changes nothing stored. */
+  check?: (text: string) => string | null;
+  /** Whose box it is, where `check` may refuse: what could not be stored waits for that owner only. */
+  owner?: string;
   maxLength?: number;
   lines?: 'one' | 'many';
   placeholder?: string;
@@ -21,21 +23,19 @@ export function TextField({
   label,
   value,
   onChange,
-  needed,
+  check,
+  owner,
   maxLength = 120,
   lines = 'one',
   placeholder,
   offers,
 }: TextFieldProps) {
-  const draft = useDraft(id, value, (text) => {
-    if (problemOf(text) !== null) return true;
+  const draft = useDraft(owner === undefined ? id : `${owner}/${id}`, value, (text) => {
+    if (check?.(text.trim())) return false;
     if (text.trim() !== value) onChange(text.trim());
     return true;
   });
-  function problemOf(text: string): string | null {
-    return (text.trim() === '' && value !== '' && needed) || null;
-  }
-  const wrong = problemOf(draft.text);
+  const wrong = check?.(draft.text.trim()) ?? null;
   const shared = {
     id,
     maxLength,
