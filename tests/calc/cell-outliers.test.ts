@@ -22,6 +22,15 @@ describe('cellOutliers', () => {
     expect(found.apartIndexes).toEqual([2, 6]);
   });
 
+  it('sees by Grubbs alone a cell 4.5 mV over the mean of two groups that widen the MAD: G = 2.444 over 2.290', () => {
+    const found = cellOutliers([-1, -1, -1, -1, 0, 1, 1, 1, 1, 5].map((offMv) => (3300 + offMv) / 1000));
+    if (!found.ok) throw new Error(found.because);
+    expect(found.robustZ.outlierIndexes).toEqual([]);
+    expect(found.grubbs.g).toBeCloseTo(4.5 / Math.sqrt(30.5 / 9), 6);
+    expect(found.grubbs.criticalG).toBeCloseTo(2.29, 3);
+    expect(found.apartIndexes).toEqual([9]);
+  });
+
   it('sets none of eight evenly scattered cells apart', () => {
     expect(apart([3.297, 3.298, 3.299, 3.3, 3.301, 3.302, 3.303, 3.304])).toEqual([]);
   });

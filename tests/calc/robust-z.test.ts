@@ -3,7 +3,7 @@ import jstat from 'jstat';
 import { medianAbsoluteDeviation as otherMad, median as otherMedian } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
 import { median, medianAbsoluteDeviation } from '../../src/calc/median-absolute-deviation.ts';
-import { ROBUST_Z_FACTOR, ROBUST_Z_LIMIT, robustZ } from '../../src/calc/robust-z.ts';
+import { ROBUST_Z_FACTOR, robustZ } from '../../src/calc/robust-z.ts';
 import fixture from '../fixtures/robust-z.json';
 
 function zOf(values: readonly number[]): { z: number[]; outlierIndexes: number[] } {
@@ -76,10 +76,10 @@ describe('robustZ', () => {
     expect(zOf([10, 12, 12, 13, 12, 11, 14, 300]).z[4]).toBe(0);
   });
 
-  it('sets a value apart just over 3.5 and not at it', () => {
-    const atLimit = ROBUST_Z_LIMIT / ROBUST_Z_FACTOR;
-    expect(zOf([-2, -1, 0, 1, atLimit - 1e-9]).outlierIndexes).toEqual([]);
-    expect(zOf([-2, -1, 0, 1, atLimit + 1e-9]).outlierIndexes).toEqual([4]);
+  it('sets a value apart just over 3.5 and not just under', () => {
+    // Median 0 and MAD 1, so z = 0.6745 · x: 3.49998 and 3.50005.
+    expect(zOf([-2, -1, 0, 1, 5.189]).outlierIndexes).toEqual([]);
+    expect(zOf([-2, -1, 0, 1, 5.1891]).outlierIndexes).toEqual([4]);
   });
 
   it('cannot tell at a MAD of 0, nor at one made of representation noise', () => {

@@ -144,6 +144,13 @@ describe('Steinhart–Hart', () => {
         return steinhartHartThrough([point, { ...point, tempDegC: 6 }, { ...point, resistanceOhm: 11 }]);
       },
     ],
+    [
+      'resistances whose logarithms sum to 0, through which no curve goes',
+      () => {
+        const at = (tempDegC: number, resistanceOhm: number) => ({ tempDegC, resistanceOhm });
+        return steinhartHartThrough([at(0, 2), at(10, 1), at(20, 0.5)]);
+      },
+    ],
   ])('refuses bad input: %s', (_name, run) => {
     expect(run).toThrow(RangeError);
   });
