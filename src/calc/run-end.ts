@@ -54,6 +54,8 @@ const ONSET = { bendFrac: 0.01, slopeRatio: 10 };
 const FLATTEST_MIDDLE = 0.005;
 /** Terminals under half the voltage of a moment before are disconnected: no cell falls so far in one sample. Our choice. */
 const GONE_FRAC = 0.5;
+/** Over its last loaded voltage by this much a pack has rebounded: our choice, above a meter's flicker. */
+const REBOUND_FRAC = 1.002;
 /** At or under this an LFP cell is empty whatever the curve looked like: usual discharge limit, common practice, no source. */
 const EMPTY_CELL_V = 2.5;
 /** A held current that fell by less than half was interrupted, not ended by its taper: our choice. */
@@ -85,12 +87,21 @@ function judge(run: RunToJudge, evidence: RunEndEvidence, goneUnderLoad: boolean
   const interrupted = run.followedBy === 'rest' || run.followedBy === 'otherWay' ? 'stopped' : 'unclear';
   if (run.heldToFrac !== null) return run.heldToFrac <= TAPERED_FRAC ? 'taper' : interrupted;
   if (run.flow === 'in') return interrupted;
-  const { lastVoltageV, lowestAfterV } = evidence;
-  const gone =
-    goneUnderLoad || (lowestAfterV !== null && lastVoltageV !== null && lowestAfterV < GONE_FRAC * lastVoltageV);
+  const gone = goneUnderLoad || goneAfter(run.voltageAfterV, evidence.lastVoltageV);
   if (kneeSeen(run, evidence)) return 'lowVoltage';
   if (gone) return onsetSeen(evidence) ? 'lowVoltage' : 'packDisconnect';
   return interrupted;
+}
+
+/** A pack that rebounds first was let go of by the load; what is pulled off afterwards says nothing. */
+function goneAfter(voltageAfterV: ArrayLike<number>, lastVoltageV: number | null): boolean {
+  if (lastVoltageV === null) return false;
+  for (let place = 0; place < voltageAfterV.length; place++) {
+    const voltageV = voltageAfterV[place] ?? 0;
+    if (voltageV < GONE_FRAC * lastVoltageV) return true;
+    if (voltageV > REBOUND_FRAC * lastVoltageV) return false;
+  }
+  return false;
 }
 
 function kneeSeen({ cutOffVoltageV }: RunToJudge, evidence: RunEndEvidence): boolean {

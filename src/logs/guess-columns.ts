@@ -33,7 +33,10 @@ export function guessColumns(layout: LogLayout, sample: readonly string[][]): Co
     if (named?.quantity === 'step' && named.rank > 0 && kind !== 'empty' && !taken.has(place))
       take(place, 'step', null);
   }
-  const time = timePlace(columns);
+  const time = timePlace(
+    columns,
+    layout.columnNames.every((name) => name === ''),
+  );
   if (time !== null) {
     take(time, 'time', columns[time]?.named ?? null);
     const date = columns.findIndex(
@@ -79,13 +82,14 @@ function columnOf(
   };
 }
 
-function timePlace(columns: readonly Column[]): number | null {
+/** Without any names the first rising column is time; with names that say nothing of time, a person must say which. */
+function timePlace(columns: readonly Column[], nameless: boolean): number | null {
   const named = bestNamed(columns, ({ named, kind }) => named?.quantity === 'time' && kind !== 'text', new Set());
   if (named !== null) return named;
   const dated = columns.findIndex(({ kind }) => kind === 'time');
   if (dated >= 0) return dated;
-  const rising = columns.findIndex(({ kind, numbers, named }) => kind === 'number' && named === null && rises(numbers));
-  return rising >= 0 ? rising : null;
+  const rising = columns.findIndex(({ kind, numbers }) => kind === 'number' && rises(numbers));
+  return nameless && rising >= 0 ? rising : null;
 }
 
 /** The surest column, the first of equals. */

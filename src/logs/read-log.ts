@@ -13,6 +13,8 @@ import { DATED_TIMES } from './time-cell.ts';
 
 /** Our choice: 4 million rows or so; more would not fit a phone beside the app. */
 const MOST_BYTES = 256 * 1024 * 1024;
+/** 1970-01-01 as a serial day: 25 569 days after 1899-12-30 (closed form). */
+const SERIAL_DAYS_BEFORE_1970 = 25_569;
 /** About 5 ms on a desktop and 20 ms on a phone. */
 const ROWS_AT_ONCE = 12_000;
 
@@ -35,7 +37,7 @@ export function* readLog(bytes: Uint8Array, mapping: LogMapping): Generator<{ do
   const timeS = rows.series[SLOT.time] as Float64Array;
   const clockOnly = timeFormat === 'clock' || timeFormat === 'clockHoursMinutes';
   const dated = columns.some(({ quantity }) => quantity === 'date');
-  const startedAtMs =
+  const firstMs =
     dated || DATED_TIMES.includes(timeFormat) ? fromFirstRow(timeS, rows.count, reader.baseDays ?? 0) : null;
   for (const slot of [SLOT.counterOut, SLOT.counterIn, SLOT.counterNet]) {
     const counterAh = rows.series[slot];
@@ -50,7 +52,7 @@ export function* readLog(bytes: Uint8Array, mapping: LogMapping): Generator<{ do
   if (rows.count === 0) return { ...refusedReading('noNumbers', mapping), ...told(rows) };
   return {
     ...readingOf(rows, merge.stretches, mapping),
-    startedAtMs,
+    startedAtMs: timeFormat === 'serialDays' ? fromSerial(firstMs) : firstMs,
     ...told(rows, { merged: merge.merged, filled: whole.filled, midnights: ordered.midnights }),
   };
 }
@@ -70,6 +72,12 @@ function fromFirstRow(timeS: Float64Array, count: number, baseDays: number): num
   const firstS = timeS[0] as number;
   for (let at = 0; at < count; at++) timeS[at] = (timeS[at] as number) - firstS;
   return Math.round((baseDays * 86_400 + firstS) * 1000);
+}
+
+/** Spreadsheets count days from 1899-12-30; a small count is time run, not a date. */
+function fromSerial(firstMs: number | null): number | null {
+  const ms = (firstMs ?? 0) - SERIAL_DAYS_BEFORE_1970 * 86_400_000;
+  return ms > 0 ? ms : null;
 }
 
 function restA(rows: LogRows): number {
