@@ -54,7 +54,8 @@ const PRODUCT_PLACE = 4;
  *
  * Shape   text as typed or scanned, in one or several lines; blanks and line breaks are left out, small letters read as
  *         capitals. The parts out, or the first thing that is wrong, with its place. A code printed in two lines whose
- *         halves were joined the wrong way round is noticed by its fourth character, which must be C, P or M.
+ *         halves were joined the wrong way round is noticed by its fourth character, which must be C, P or M,
+ *         or by another that cannot stand where it does, if it reads well turned round.
  * Error   there is no check digit: a code that reads well may still be wrong or false.
  * Source  GB/T 34014-2017, 24 characters, and 19 for second use; places as an open data model of the trade gives them
  *         (eclipse-tractusx/sldt-semantic-models, traction battery code 2.0.0); the standard's tables were not opened

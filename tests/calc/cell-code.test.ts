@@ -105,7 +105,9 @@ describe('cellCode, 24 characters', () => {
     'notices the halves of $code joined the wrong way round: in the middle, or production part first',
     ({ code }) => {
       for (const text of [swapped(code, 12), swapped(code, 14)]) {
-        expect(cellCode(text)).toEqual({ ok: false, because: 'halvesSwapped', at: 4, found: text.charAt(3) });
+        // One of the ten has, by chance, a C in fourth place; its fifth, a figure, gives it away.
+        const at = 'CPM'.includes(text.charAt(3)) ? 5 : 4;
+        expect(cellCode(text)).toEqual({ ok: false, because: 'halvesSwapped', at, found: text.charAt(at - 1) });
       }
     },
   );
