@@ -8,6 +8,7 @@ import { benchRows, type Found, RUNS, SLOWDOWN } from './bench-rows.ts';
 import { builtApp } from './built-app.ts';
 import { gradingsPerSecond } from './gradings-per-second.ts';
 import { firstLoadSizes, precacheSize } from './load-sizes.ts';
+import { benchLogImport } from './log-import.ts';
 import { machineWords, thisMachine } from './machine.ts';
 import { writeCameraPhotos, writeSmallPhotos } from './made-photos.ts';
 import { benchPdf60Photos } from './pdf-60-photos.ts';
@@ -38,6 +39,8 @@ export async function benchAll(): Promise<void> {
     say('gradings');
     const gradings: Found['gradings'] = [];
     for (let run = 0; run < RUNS.gradings; run++) gradings.push(await gradingsPerSecond());
+    say('log of a million rows');
+    const log = await benchLogImport(RUNS.log);
     say('PDF of 60 photos');
     const pdf = await benchPdf60Photos(RUNS.pdf);
     say('photo intake');
@@ -58,7 +61,7 @@ export async function benchAll(): Promise<void> {
 
     const { js, css } = firstLoadSizes(app.folder);
     const precache = precacheSize(app.folder);
-    const found: Found = { js, css, precache, gradings, pdf, intake, pick, taps };
+    const found: Found = { js, css, precache, gradings, log, pdf, intake, pick, taps };
     const rows = benchRows(found);
     console.log(`\n${plainTable(rows)}\n\n${machineWords(machine)}`);
     mkdirSync(OUT, { recursive: true });

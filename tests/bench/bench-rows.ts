@@ -1,5 +1,6 @@
 import type { gradingsPerSecond } from './gradings-per-second.ts';
 import type { Size } from './load-sizes.ts';
+import { LOG_ROWS, type LogImportBench } from './log-import.ts';
 import type { PdfBench } from './pdf-60-photos.ts';
 import { median, percentile } from './percentiles.ts';
 import type { PhotoIntakeTimes } from './photo-intake.ts';
@@ -8,7 +9,7 @@ import type { BenchRow } from './plain-table.ts';
 import type { TapTimes } from './tap-to-saved.ts';
 
 /** Runs of which the median is taken; a run of taps is two on every item of the checklist. */
-export const RUNS = { gradings: 5, pdf: 5, photos: 7, taps: 3 };
+export const RUNS = { gradings: 5, log: 5, pdf: 5, photos: 7, taps: 3 };
 
 /** How many times slower than this machine the phone is taken to be: our choice, a usual step of browser tools. */
 export const SLOWDOWN = 4;
@@ -21,6 +22,7 @@ export interface Found {
   css: Size;
   precache: Size;
   gradings: Awaited<ReturnType<typeof gradingsPerSecond>>[];
+  log: LogImportBench;
   pdf: PdfBench;
   intake: PhotoIntakeTimes;
   pick: PickTimes;
@@ -28,7 +30,7 @@ export interface Found {
 }
 
 /** Everything found, as lines of the report. */
-export function benchRows({ js, css, precache, gradings, pdf, intake, pick, taps }: Found): BenchRow[] {
+export function benchRows({ js, css, precache, gradings, log, pdf, intake, pick, taps }: Found): BenchRow[] {
   return [
     firstLoadRow('JavaScript', js, AIM_BYTES.js),
     firstLoadRow('CSS', css, AIM_BYTES.css),
@@ -54,6 +56,7 @@ export function benchRows({ js, css, precache, gradings, pdf, intake, pick, taps
       yardstick: 'the same',
       yardstickMs: intake.browserAloneMs,
     }),
+    ...logRows(log),
     timesRow({
       what: `PDF of ${pdf.photoCount} photos, median of ${RUNS.pdf}`,
       oursMs: pdf.oursMs,
@@ -92,6 +95,22 @@ function tapRow(what: string, runs: readonly TapTimes[], kind: 'firstMs' | 'chan
     yardstick: `one bare transaction, p95 ${ms(bareP95Ms)}`,
     ratio: p95Ms / bareP95Ms,
   };
+}
+
+/** Our own bars: one and a half times the parser that makes plain strings, six times the file in memory. */
+function logRows({ ours, udsv, papa, fileBytes }: LogImportBench): BenchRow[] {
+  const what = `log of ${LOG_ROWS / 1e6} M rows, ${(fileBytes / 1e6).toFixed(0)} MB, median of ${RUNS.log}`;
+  const times = ({ peakBytes }: { peakBytes: number }) => `${(peakBytes / fileBytes).toFixed(1)} × the file`;
+  return [
+    timesRow({ what: `${what}, read`, oursMs: ours.ms, yardstick: 'uDSV to plain strings', yardstickMs: udsv.ms }),
+    timesRow({ what: `${what}, read`, oursMs: ours.ms, yardstick: 'Papa Parse to strings', yardstickMs: papa.ms }),
+    {
+      what: `${what}, peak memory over start`,
+      measured: times(ours),
+      yardstick: `aim ≤ 6 × the file; uDSV ${times(udsv)}, Papa Parse ${times(papa)}`,
+      ratio: ours.peakBytes / fileBytes / 6,
+    },
+  ];
 }
 
 function timesRow(row: { what: string; oursMs: number; yardstick: string; yardstickMs: number }): BenchRow {

@@ -10,6 +10,7 @@ import { median } from './percentiles.ts';
 
 export const LOG_ROWS = 1_000_000;
 const READERS = ['ours', 'udsv', 'papa'] as const;
+type Reader = (typeof READERS)[number];
 
 export type LogImportBench = Record<(typeof READERS)[number], { ms: number; peakBytes: number }> & {
   fileBytes: number;
@@ -22,15 +23,15 @@ export async function benchLogImport(runs: number): Promise<LogImportBench> {
     const log = join(folder, 'log.csv');
     writeMadeLog(log, LOG_ROWS);
     await bundleChild(folder);
-    const took: Record<string, ImportTook[]> = {};
+    const took = { ours: [], udsv: [], papa: [] } as Record<Reader, ImportTook[]>;
     for (let run = 0; run < runs; run++) {
-      for (const reader of READERS) (took[reader] ??= []).push(readInChild(join(folder, 'child.mjs'), reader, log));
+      for (const reader of READERS) took[reader].push(readInChild(join(folder, 'child.mjs'), reader, log));
     }
-    const of = (reader: string) => {
-      const list = took[reader] ?? [];
-      return { ms: median(list.map(({ ms }) => ms)), peakBytes: median(list.map(({ peakBytes }) => peakBytes)) };
-    };
-    return { ours: of('ours'), udsv: of('udsv'), papa: of('papa'), fileBytes: took['ours']?.[0]?.fileBytes ?? 0 };
+    const of = (reader: Reader) => ({
+      ms: median(took[reader].map(({ ms }) => ms)),
+      peakBytes: median(took[reader].map(({ peakBytes }) => peakBytes)),
+    });
+    return { ours: of('ours'), udsv: of('udsv'), papa: of('papa'), fileBytes: took.ours[0]?.fileBytes ?? 0 };
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
