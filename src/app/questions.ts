@@ -24,9 +24,10 @@ export function questionsOf(asking: Asking, state: PackState, zoneId?: string): 
     .flatMap((item): Question[] => {
       const result = results.get(item.id);
       if (!result?.asked || result.because === 'factExcludes') return [];
-      return [
-        { kind: 'item', item, open: record.answers[item.id] === undefined || record.answers[item.id]?.kind === 'open' },
-      ];
+      const answer = record.answers[item.id];
+      const leftOut = answer?.kind === 'notSeen' || answer?.kind === 'doesNotApply';
+      // A grade may come from a person or from what was measured; readings that leave two possible are still open.
+      return [{ kind: 'item', item, open: !leftOut && result.grade === null }];
     });
   return [...facts, ...items];
 }

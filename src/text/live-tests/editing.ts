@@ -20,7 +20,7 @@ export const editingWords = {
   yes: 'Yes',
   no: 'No',
   noInstrument: 'Not said',
-  addInstrument: 'Another one',
+  addInstrument: 'Add one',
   instrumentTitle: 'A meter, tester or load',
   instrumentName: 'Its name, as you will know it again',
   keepInstrument: 'Keep it',
