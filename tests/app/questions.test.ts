@@ -66,6 +66,20 @@ describe('what is asked in a state', () => {
   });
 });
 
+describe('what the live tests settle', () => {
+  const claim = ['nameplate', 'continuousCurrentA', 100] as [string, string, unknown];
+  const trip = (v: object) =>
+    ['trip', PACK, { ...v, made: `000001790000000.000000.${DEVICE}` }] as [string, string, unknown];
+  const isOpen = (puts: [string, string, unknown][]) =>
+    questionsOf(askingWith(puts), 'loaded').find((one) => questionId(one) === 'overcurrent-cutoff')?.open;
+
+  it('is asked no more: a trip at 200 A after 4 s answers the over-current cutoff of a 100 A pack', () => {
+    expect(isOpen([claim])).toBe(true);
+    expect(isOpen([claim, trip({ currentA: 200, heldForS: 4, opened: true })])).toBe(false);
+    expect(isOpen([claim, trip({ currentA: 120, heldForS: 4, opened: false })])).toBe(true);
+  });
+});
+
 describe('look here next', () => {
   it('stays within the present state', () => {
     for (const state of ['untouched', 'liveOpen', 'apart'] as const) {

@@ -7,6 +7,7 @@ import { readOutKind } from './kinds/read-out.ts';
 import { resistanceKind } from './kinds/resistance.ts';
 import { sensorKind } from './kinds/sensor.ts';
 import { tripKind } from './kinds/trip.ts';
+import { readLiveTestAddress } from './live-test-address.ts';
 import type { LiveTestPart } from './live-test-part.ts';
 import { oneByOne } from './one-by-one.tsx';
 
@@ -23,10 +24,9 @@ export const LIVE_TEST_PARTS: readonly LiveTestPart[] = [
   oneByOne(sensorKind, 'sensors'),
 ];
 
-/** The part that an address names, and the test in it: `trip`, `trip/<id>`. Null if there is no such place. */
-export function liveTestAt(id: string): { part: LiveTestPart; testId: string } | null {
-  const [partId = '', testId = '', ...more] = id.split('/');
-  const part = LIVE_TEST_PARTS.find((one) => one.id === partId);
-  const known = testId === '' || /^[0-9a-f]{32}$/.test(testId);
-  return part && known && more.length === 0 ? { part, testId } : null;
+/** The part that an address names, and the test in it. Null if there is no such place. */
+export function liveTestAt(text: string): { part: LiveTestPart; testId: string } | null {
+  const address = readLiveTestAddress(text);
+  const part = LIVE_TEST_PARTS.find(({ id }) => id === address?.partId);
+  return part && address ? { part, testId: address.testId } : null;
 }
