@@ -57,3 +57,8 @@ export function formatTemperature(tempDegC: number, units: UnitChoice): string {
 export function formatMoney(amount: number, currency: string): string {
   return `${currency}${NO_BREAK}${formatFixed(amount, currencyDigits(currency))}`;
 }
+
+/** Money whose currency may not be known: then the bare figure, to two decimals at most. */
+export function formatPrice(amount: number, currency: string | undefined): string {
+  return currency === undefined ? formatTyped(Number(amount.toFixed(2))) : formatMoney(amount, currency);
+}

@@ -3,11 +3,11 @@ import { pricePerKwh } from '../../calc/price-per-kwh.ts';
 import { promisedEnergy } from '../../calc/promised-energy.ts';
 import { energyDensityWhPerL, specificEnergyWhPerKg } from '../../calc/specific-energy.ts';
 import { formatDay } from '../../text/format-day.ts';
-import { formatFixed, formatTyped } from '../../text/format-number.ts';
+import { formatFixed } from '../../text/format-number.ts';
 import {
   formatBox,
   formatMass,
-  formatMoney,
+  formatPrice,
   formatTemperature,
   formatValue,
   withUnit,
@@ -58,7 +58,7 @@ function headFigures({ record }: SheetContext): Figure[] {
     { label: deliveredWords.delivered, value: deliveredWords.notTested },
     ...(perKwh === null
       ? []
-      : [{ label: deliveredWords.pricePerPromised, value: money(perKwh, record.nameplate.currency) }]),
+      : [{ label: deliveredWords.pricePerPromised, value: formatPrice(perKwh, record.nameplate.currency) }]),
   ];
 }
 
@@ -135,7 +135,11 @@ function purchaseRows({ record }: SheetContext): Row[] {
         : obtainedWords.noCommission;
   const pricedOn = plate.pricedOn === undefined ? undefined : promisedLabels.onDay(formatDay(plate.pricedOn));
   return [
-    ...row(promisedLabels.price, plate.price === undefined ? undefined : money(plate.price, plate.currency), pricedOn),
+    ...row(
+      promisedLabels.price,
+      plate.price === undefined ? undefined : formatPrice(plate.price, plate.currency),
+      pricedOn,
+    ),
     ...row(promisedLabels.seller, plate.seller),
     ...row(promisedLabels.received, plate.receivedOn === undefined ? undefined : formatDay(plate.receivedOn)),
     ...row(promisedLabels.obtained, from ?? obtainedWords.unknown, commission),
@@ -159,8 +163,4 @@ function rounded(value: number | undefined, unit: string): string | undefined {
 function span(low: number | undefined, high: number | undefined, say: (value: number) => string): string | undefined {
   if (low === undefined) return high === undefined ? undefined : promisedLabels.upTo(say(high));
   return high === undefined ? promisedLabels.from(say(low)) : promisedLabels.to(say(low), say(high));
-}
-
-function money(amount: number, currency: string | undefined): string {
-  return currency === undefined ? formatTyped(Number(amount.toFixed(2))) : formatMoney(amount, currency);
 }

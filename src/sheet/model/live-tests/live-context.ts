@@ -1,10 +1,9 @@
-import type { LiveTests } from '../../../schema/live-tests/live-tests.ts';
-import type { Nameplate } from '../../../schema/nameplate.ts';
+import type { PackRecord } from '../../../record/pack-record.ts';
 import type { UnitChoice } from '../../../units/unit-choice.ts';
 
-/** What the blocks of the live tests are made from, on the sheet and on the screens alike. */
-export interface LiveContext {
-  nameplate: Nameplate;
-  tests: LiveTests;
-  units: UnitChoice;
-}
+/**
+ * What the blocks of the live tests are made from, on the sheet and on the screens alike. Without photos the photo ruler
+ * gives no distance.
+ */
+export type LiveContext = Pick<PackRecord, 'nameplate' | 'tests'> &
+  Partial<Pick<PackRecord, 'photos'>> & { units: UnitChoice };

@@ -1,0 +1,26 @@
+/** What a delivered kilowatt-hour costs. */
+export const costWords = {
+  matter: 'Cost per delivered kWh',
+  title: 'Cost per delivered kWh',
+  perKwh: (money: string) => `${money} per kWh`,
+  none: 'not known',
+  labels: { basis: 'Rests on', price: 'Price', pricedOn: 'Price of', why: 'Why', uncertainty: 'Uncertainty' },
+  measured: 'measured energy',
+  nominal: 'charge × nominal voltage: the energy was not measured',
+  nominalMark: 'on nominal voltage',
+  inputs: { price: 'Price', energy: 'Energy delivered', charge: 'Charge delivered', voltage: 'Nominal voltage' },
+  noDay: 'day not said',
+  formulaMeasured: 'cost = price ÷ energy delivered in one run-down',
+  formulaNominal: 'cost = price ÷ (charge × nominal voltage)',
+  uncertainty: 'u(cost) ÷ cost = u(energy) ÷ energy',
+  uncertaintyBasis: 'as the energy’s; the price is taken as exact',
+  uncertaintyNominal: 'as the charge’s; the price and the nominal voltage are taken as exact',
+  noUncertainty: 'not given: no instrument with its accuracy stated in full',
+  missing: {
+    run: 'no complete run: a run that may hold more says nothing of the cost',
+    price: 'no price on the nameplate',
+    rated: 'no rated capacity on the nameplate: which run is near 0.2C is not known',
+    figures: 'no complete run with its charge and its current',
+    energy: 'neither the energy nor the nominal voltage is known',
+  },
+};

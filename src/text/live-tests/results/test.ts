@@ -1,0 +1,19 @@
+import { NO_BREAK } from '../../format-unit.ts';
+
+/** What every result of a test may say. */
+export const testWords = {
+  titled: (parts: readonly string[]) => parts.join(' · '),
+  numbered: (one: string, number: number) => `${one}${NO_BREAK}${number}`,
+  listed: (parts: readonly string[]) => parts.join(', '),
+  sentenced: (parts: readonly string[]) => parts.join('; '),
+  notSaid: 'not said',
+  atLeast: (figure: string) => `at least ${figure}`,
+  fromTo: (from: string, to: string) => `${from} → ${to}`,
+  yes: 'yes',
+  no: 'no',
+  labels: { instrument: 'Measured with', note: 'The tester notes', uncertainty: 'Uncertainty' },
+  /** A figure out of all reach: said in place of the results, which are kept. */
+  troubled: (title: string, message: string) => `${title}: could not be worked out. ${message}`,
+  sources: (sources: readonly string[]) => sources.join('; '),
+  formulas: (formulas: readonly string[]) => formulas.join('; '),
+};
