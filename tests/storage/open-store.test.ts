@@ -1,5 +1,5 @@
-import { IDBFactory } from 'fake-indexeddb';
-import { expect, it, vi } from 'vitest';
+import { IDBCursor, IDBFactory, IDBObjectStore } from 'fake-indexeddb';
+import { afterEach, expect, it, vi } from 'vitest';
 import type { Migration } from '../../src/migrations/migrations.ts';
 import { openStore } from '../../src/storage/open-store.ts';
 import { otherTabsOver } from '../../src/storage/other-tabs.ts';
@@ -7,6 +7,8 @@ import { PACK } from '../record/made-entries.ts';
 import { answer, cardOf, change, newPhone, openOn, storeOn, written } from './open-test-store.ts';
 
 const lift: Migration = { to: 2, step: (entry) => ({ ...entry, v: { ...(entry.v as object), note: 'lifted' } }) };
+afterEach(() => vi.restoreAllMocks());
+
 /** Made-up ladders, so that these tests say the same whatever version the app has come to. */
 const V1 = { steps: [], present: 1 };
 const V2 = { steps: [lift], present: 2 };
@@ -144,11 +146,13 @@ it('leaves the database untouched when only a step to take back cannot be lifted
     if ((entry.v as { grade?: string }).grade === 'weak') throw new Error('cannot read weak');
     return entry;
   };
+  const update = vi.spyOn(IDBCursor.prototype, 'update');
   expect(await openOn(phone, { ladder: { steps: [{ to: 2, step }], present: 2 } })).toMatchObject({
     ok: false,
     problem: 'migrationFailed',
     detail: expect.stringContaining('cannot read weak'),
   });
+  expect(update).not.toHaveBeenCalled();
   const asBefore = await storeOn(phone, { ladder: V1 });
   expect([await asBefore.entriesOf(PACK), await asBefore.undoLabel(PACK)]).toEqual([before, 'sound']);
 });
@@ -165,7 +169,9 @@ it('leaves the database untouched, at version 1, when the step fails on the seco
       return { ...entry, v: 'changed' };
     },
   };
+  const clear = vi.spyOn(IDBObjectStore.prototype, 'clear');
   const opened = await openOn(phone, { ladder: { steps: [failing], present: 2 } });
+  expect(clear).not.toHaveBeenCalled();
   expect(opened).toMatchObject({
     ok: false,
     problem: 'migrationFailed',

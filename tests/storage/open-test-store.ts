@@ -7,6 +7,7 @@ import { openStore, type StoreEnvironment } from '../../src/storage/open-store.t
 import type { OutsideMarker } from '../../src/storage/outside-marker.ts';
 import type { Change, OpenResult, Put, Store } from '../../src/storage/store.ts';
 import { PACK } from '../record/made-entries.ts';
+import './compare-bytes.ts';
 
 /** A phone: one browser's databases and its note outside them. Open several stores on it for several tabs. */
 export interface Phone {
