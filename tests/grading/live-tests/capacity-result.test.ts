@@ -122,6 +122,15 @@ describe('several complete runs', () => {
     expect(delivered).toMatchObject({ chargeAh: 305, energyWh: 3800, energyShareFrac: 0.95, atLeast: false });
   });
 
+  it('take the gentler of 72 and 48 A, both 12 A off 0.2C: 290 Ah by the second run', () => {
+    const { gentle } = resultOf(
+      PLATE,
+      test('run', 1, { ...EMPTIED, chargeAh: 280, currentA: 72 }),
+      test('run', 2, { ...EMPTIED, chargeAh: 290, currentA: 48 }),
+    );
+    expect(gentle).toMatchObject({ currentA: 48, chargeAh: 290, count: 1, runIds: [id(2)] });
+  });
+
   it('takes the greatest charge of one and the greatest energy of another where none is complete', () => {
     const { delivered } = resultOf(
       PLATE,
