@@ -9,7 +9,7 @@ export const stopWords = {
     'Keep it under watch; damage can show up hours or days later.',
     'For transport it counts as damaged or defective: ask your carrier or waste handler, and follow local rules. It must not fly.',
   ],
-  closed: 'Make safe and Lid off stay closed while this finding stands. Sheet and Afterwards stay open.',
+  closed: 'Live tests, Make safe and Lid off stay closed while this finding stands. Sheet and Afterwards stay open.',
   correct: 'Correct the answer',
   toSheet: 'To the sheet',
   setApart: 'Set apart: note it',

@@ -33,7 +33,7 @@ async function phoneAt(time: string): Promise<string> {
   return beginPack(phone.page, { name: 'Gate' });
 }
 
-const UNDER_THE_LID = ['lid-off', 'zone/cells', 'before', 'item/cell-vents', 'fact/cell-joint'];
+const UNDER_THE_LID = ['lid-off', 'zone/cells', 'before', 'item/cell-vents', 'fact/cell-joint', 'live-test/sensor'];
 
 it('nothing under the lid is reached by its address before Make safe', async () => {
   const packId = await phoneAt('2026-11-24T10:00:00+01:00');
@@ -84,7 +84,7 @@ it('Make safe is asked again on a new day, half an hour after it was passed', as
   await page.getByText(lidOffWords.makeSafeAgain, { exact: true }).waitFor();
 });
 
-it('a failed stop item at Arrival shuts Make safe and Lid off, leaves Sheet and Afterwards open, until it is corrected', async () => {
+it('a failed stop item at Arrival shuts Live tests, Make safe and Lid off, leaves Sheet and Afterwards open, until it is corrected', async () => {
   const packId = await phoneAt('2026-11-24T10:00:00+01:00');
   const { page } = phone;
   const item = builtInItem('case-damage');
@@ -95,14 +95,14 @@ it('a failed stop item at Arrival shuts Make safe and Lid off, leaves Sheet and 
   for (const step of stopWords.steps) await over.getByText(step, { exact: true }).waitFor();
   await untilSaved(page, savedAs(item.id, 'failed'));
 
-  for (const place of ['make-safe', ...UNDER_THE_LID]) {
+  for (const place of ['live-tests', 'make-safe', ...UNDER_THE_LID]) {
     await goTo(page, `#/${packId}/${place}`);
     await page.reload();
     await expectTitle(page, stopWords.title);
     await page.getByText(stopWords.closed, { exact: true }).waitFor();
   }
   await goTo(page, `#/${packId}`);
-  for (const station of [packWords.makeSafe, packWords.lidOff]) {
+  for (const station of [packWords.liveTests, packWords.makeSafe, packWords.lidOff]) {
     const line = page.locator('.line', { hasText: station }).filter({ hasText: packWords.closedByStop });
     expect(await line.getAttribute('aria-disabled')).toBe('true');
     expect(await line.getAttribute('href')).toBeNull();

@@ -2,6 +2,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { arrivalWords } from '../../src/text/arrival.ts';
 import { beforeWords, itemWords, lidOffWords, stateWords } from '../../src/text/item.ts';
+import { liveTestsWords } from '../../src/text/live-tests/live-tests.ts';
 import { makeSafeWords } from '../../src/text/make-safe.ts';
 import { nameplateWords } from '../../src/text/nameplate.ts';
 import { photoWords } from '../../src/text/photo-screens.ts';
@@ -63,7 +64,7 @@ it('works without a signal from the first reload on', async () => {
   expect(await hasSignal(phone.page)).toBe(false);
 });
 
-it('takes a pack from the Nameplate over Arrival to Make safe', async () => {
+it('takes a pack from the Nameplate over Arrival and Live tests to Make safe', async () => {
   const { page } = phone;
   packId = await beginPack(page, {
     name: 'Grebe 12',
@@ -82,7 +83,10 @@ it('takes a pack from the Nameplate over Arrival to Make safe', async () => {
   await tapButton(page, nameplateWords.goOn);
   await expectTitle(page, arrivalWords.title);
   await answerWhileAsked(arrivalWords.goOn, arrivalWords.title);
-  await tapButton(page, arrivalWords.toMakeSafe);
+  await tapButton(page, arrivalWords.toLiveTests);
+  await expectTitle(page, liveTestsWords.title);
+  await answerWhileAsked(liveTestsWords.goOn, liveTestsWords.title);
+  await tapButton(page, liveTestsWords.toMakeSafe);
   await expectTitle(page, makeSafeWords.title);
   await makeSafe(page, packId, roll.shot('covered.jpg', { orientation: 6 }));
 });

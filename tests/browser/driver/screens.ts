@@ -3,6 +3,8 @@ import { benchWords } from '../../../src/text/bench.ts';
 import { calloutWords } from '../../../src/text/callouts.ts';
 import { itemWords } from '../../../src/text/item.ts';
 import { keepWords } from '../../../src/text/keep.ts';
+import { editingWords } from '../../../src/text/live-tests/editing.ts';
+import { tripWords } from '../../../src/text/live-tests/trip.ts';
 import { makeSafeWords } from '../../../src/text/make-safe.ts';
 import { photoWords } from '../../../src/text/photo-screens.ts';
 import { smokeWords } from '../../../src/text/smoke.ts';
@@ -85,6 +87,21 @@ export function everyScreen({
     ['item', at('/item/terminal-posts')],
     ['item-answered', at('/item/cell-vents')],
     ['fact', at('/fact/metal-case')],
+    ['live-tests', at('/live-tests')],
+    ['trips', at('/live-test/trip')],
+    [
+      'trip',
+      async (page) => {
+        await at('/live-test/trip')(page);
+        await tapButton(page, editingWords.add(tripWords.one));
+        await page.getByLabel(tripWords.labels.currentA, { exact: true }).fill('220');
+        await page.getByLabel(tripWords.labels.currentA, { exact: true }).blur();
+      },
+    ],
+    ['lead', at(`/live-test/lead/${'a'.repeat(32)}`)],
+    ['cut-off', at(`/live-test/cut-off/${'a'.repeat(32)}`)],
+    ['instrument', at(`/live-test/instrument/${'a'.repeat(32)}`)],
+    ['sensor-early', at('/live-test/sensor')],
     ['make-safe-passed', at('/make-safe')],
     [
       'make-safe',
