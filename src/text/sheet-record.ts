@@ -66,6 +66,9 @@ export const deliveredWords = {
   notTested: 'not tested',
   notTestedNote: 'Capacity and energy were not measured: what the pack delivers is not known from this sheet.',
   pricePerPromised: 'Per promised kWh',
+  pricePerDelivered: 'Per delivered kWh',
+  atLeastNote:
+    'No run both began full and ended empty: the pack may hold more, and no cost per delivered kWh is given.',
   nothingPromised: 'not stated',
   checks: 'What the nameplate’s own figures say',
   promisedTable: 'On the nameplate and by the scale',

@@ -26,6 +26,7 @@ export const sheetWords = {
     result: 'Result',
     findings: 'Findings',
     promised: 'Promised and delivered',
+    tests: 'Live tests',
     remedies: 'What would put it right',
     ledger: 'Where the points went',
     open: 'What was not seen, and what was taken on trust',
@@ -148,6 +149,7 @@ export const sheetWords = {
     opened: 'Read in the original',
     quoted: 'As quoted elsewhere',
     memory: 'From memory, not opened; printed as the basis of no finding',
+    calculations: 'Of the calculations from the live tests',
     commonPractice: (count: number) =>
       `${count} ${count === 1 ? 'item rests' : 'items rest'} on common practice, with no source.`,
     ourChoice: (count: number) => `${count} ${count === 1 ? 'item rests' : 'items rest'} on a choice of ours.`,

@@ -6,6 +6,7 @@ import { afterwardsBlocks } from './afterwards-blocks.ts';
 import { answersBlocks } from './answers-blocks.ts';
 import { findingBlocks } from './finding-blocks.ts';
 import { ledgerBlocks } from './ledger-block.ts';
+import { liveTestsBlocks } from './live-tests/live-tests-blocks.ts';
 import { methodBlocks } from './method-blocks.ts';
 import { openBlocks } from './open-blocks.ts';
 import { promisedBlocks } from './promised-blocks.ts';
@@ -29,6 +30,7 @@ export function makeSheet(input: SheetInput): Sheet {
   const { record, definition, appVersion } = input;
   const sample = record.nameplate.sample;
   const findings = findingBlocks(context);
+  const tests = liveTestsBlocks({ ...record, units: input.units });
   return {
     title: [packName(context), ...(sample === undefined ? [] : [words.sample(sample)])].join(' · '),
     demoMark: record.demo ? words.inventedDemo : null,
@@ -40,6 +42,7 @@ export function makeSheet(input: SheetInput): Sheet {
       { ...section('result', resultBlocks(context)), headed: false },
       section('findings', findings),
       section('promised', promisedBlocks(context)),
+      section('tests', tests),
       section('remedies', remedyBlocks(context)),
       section('ledger', ledgerBlocks(context)),
       section('open', openBlocks(context)),
@@ -48,7 +51,7 @@ export function makeSheet(input: SheetInput): Sheet {
       section('words', wordsBlocks(context)),
       section('answers', answersBlocks(context)),
       section('photos', furtherPhotos(context, findings)),
-      section('sources', sourcesBlocks(context)),
+      section('sources', sourcesBlocks(context, tests)),
       section('cautions', cautionBlocks(context)),
     ].filter(({ blocks }) => blocks.length > 0),
     photos: context.photos,

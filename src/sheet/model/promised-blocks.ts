@@ -14,6 +14,7 @@ import {
 } from '../../text/format-unit.ts';
 import { nameplateCheckSentence } from '../../text/nameplate-checks.ts';
 import { deliveredWords, OBTAINED_WORDS, obtainedWords, promisedLabels } from '../../text/sheet-record.ts';
+import { type DeliveredHead, deliveredHead } from './live-tests/delivered-head.ts';
 import type { Block, Figure, TableBlock } from './sheet.ts';
 import type { SheetContext } from './sheet-context.ts';
 
@@ -23,10 +24,11 @@ type Row = TableBlock['rows'][number];
 export function promisedBlocks(context: SheetContext): Block[] {
   const { nameplate } = context.record;
   const checks = nameplateChecks(nameplate);
+  const delivered = deliveredHead(context.record);
   const rows = [...identityRows(context), ...electricalRows(context), ...bodyRows(context), ...purchaseRows(context)];
   return [
-    { kind: 'figures', figures: headFigures(context) },
-    { kind: 'paragraph', text: deliveredWords.notTestedNote, tone: 'muted' },
+    { kind: 'figures', figures: headFigures(context, delivered) },
+    ...(delivered.note === null ? [] : [{ kind: 'paragraph', text: delivered.note, tone: 'muted' } satisfies Block]),
     ...(checks.length === 0
       ? []
       : ([
@@ -41,7 +43,7 @@ export function promisedBlocks(context: SheetContext): Block[] {
   ];
 }
 
-function headFigures({ record }: SheetContext): Figure[] {
+function headFigures({ record }: SheetContext, { delivered, cost }: DeliveredHead): Figure[] {
   const { ratedCapacityAh, price } = record.nameplate;
   const energy = promisedEnergy(record.nameplate);
   const promised = [
@@ -55,10 +57,11 @@ function headFigures({ record }: SheetContext): Figure[] {
       value: promised.length === 0 ? deliveredWords.nothingPromised : promised.join(' · '),
       ...(energy?.from === 'computed' ? { note: promisedLabels.energyComputed } : {}),
     },
-    { label: deliveredWords.delivered, value: deliveredWords.notTested },
+    delivered,
     ...(perKwh === null
       ? []
       : [{ label: deliveredWords.pricePerPromised, value: formatPrice(perKwh, record.nameplate.currency) }]),
+    ...cost,
   ];
 }
 

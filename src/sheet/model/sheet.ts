@@ -39,6 +39,7 @@ export const SECTION_IDS = [
   'result',
   'findings',
   'promised',
+  'tests',
   'remedies',
   'ledger',
   'open',
@@ -260,7 +261,7 @@ export interface Working {
   formula: string;
   inputs: { label: string; value: string }[];
   uncertainty?: string;
-  source: string;
+  sources: string[];
 }
 
 /** A drawing of `drawing/`, as wide as the column. Its `alt` says what it shows. */

@@ -17,7 +17,7 @@ export function resultCardChunks(desk: Desk, { title, value, marks, rows, workin
           working.formula,
           working.inputs.map((input) => `${input.label} ${input.value}`).join(' · '),
           working.uncertainty === undefined ? '' : `${resultWords.uncertainty} ${working.uncertainty}`,
-          `${resultWords.source} ${working.source}`,
+          `${resultWords.source} ${resultWords.sources(working.sources)}`,
         ].filter(Boolean);
   return [
     ...subheadChunks(desk, `${title}: ${[value, ...marks].join(' · ')}`),

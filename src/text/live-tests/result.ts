@@ -4,4 +4,5 @@ export const resultWords = {
   working: 'How this was worked out',
   uncertainty: 'Uncertainty:',
   source: 'Source:',
+  sources: (sources: readonly string[]) => sources.join('; '),
 };

@@ -54,7 +54,7 @@ function WorkingPart({ working }: { working: Working }) {
           </p>
         )}
         <p>
-          <span class="muted">{say.source}</span> {working.source}
+          <span class="muted">{say.source}</span> {say.sources(working.sources)}
         </p>
       </div>
     </details>

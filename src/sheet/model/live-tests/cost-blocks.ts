@@ -21,11 +21,6 @@ export function costBlocks(context: LiveContext): Block[] {
   });
 }
 
-/** "EUR 106.95 per kWh". */
-export function costFigure({ perKwh, currency }: CostResult): string {
-  return say.perKwh(formatPrice(perKwh, currency ?? undefined));
-}
-
 /** "measured energy", or that it rests on nominal voltage. */
 export function costBasis({ basis }: CostResult): string {
   return basis === 'measured' ? say.measured : say.nominal;
@@ -39,7 +34,7 @@ function costBlock({ runs, gentle }: CapacityResult, cost: CostResult): ResultBl
     kind: 'result',
     id: 'cost',
     title: say.title,
-    value: costFigure(cost),
+    value: say.perKwh(money(cost.perKwh)),
     marks: isMeasured ? [] : [say.nominalMark],
     rows: [
       ...row(say.labels.basis, costBasis(cost)),

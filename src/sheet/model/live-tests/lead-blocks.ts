@@ -1,7 +1,92 @@
-import type { Block } from '../sheet.ts';
+import { leadResults } from '../../../grading/live-tests/lead-result.ts';
+import type { LeadResult } from '../../../grading/live-tests/results.ts';
+import { formatLength, formatTemperature } from '../../../text/format-unit.ts';
+import { figureIn, span } from '../../../text/live-tests/results/figures.ts';
+import { leadWords as say } from '../../../text/live-tests/results/lead.ts';
+import { testWords } from '../../../text/live-tests/results/test.ts';
+import type { Block, ResultBlock, ResultRow } from '../sheet.ts';
+import { leadKind, leadName } from './lead-name.ts';
+import { wayWords } from './lead-way.ts';
+import { workingOfLead } from './lead-working.ts';
 import type { LiveContext } from './live-context.ts';
+import { meltingRow } from './melting-row.ts';
+import { closingRows, figureRow, only, row, testTitle, workedOut } from './test-rows.ts';
+import { withstandRow } from './withstand-words.ts';
 
-/** Leads and bars: their section and what they can carry. */
-export function leadBlocks(_context: LiveContext, _id?: string): Block[] {
-  return [];
+/** Leads and bars: their section with the way it is known, what they may carry, and how long they stand a trip. */
+export function leadBlocks(context: LiveContext, id?: string): Block[] {
+  return workedOut(say.matter, () =>
+    only(leadResults(context), id, ({ lead }) => lead.id).map((result) => leadBlock(result, context)),
+  );
+}
+
+function leadBlock(result: LeadResult, context: LiveContext): ResultBlock {
+  const { lead, areaMm2 } = result;
+  return {
+    kind: 'result',
+    id: `lead-${lead.id}`,
+    title: testTitle(leadName(lead.id, context), lead, leadKind(lead)),
+    value: areaMm2 === null ? say.noArea : span(areaMm2, 'mm²'),
+    marks: [],
+    rows: [
+      ...row(say.labels.why, result.areaRefused === null ? null : say.because[result.areaRefused]),
+      ...row(say.labels.way, wayWords(lead, context.units), lead.rulerId === undefined ? null : say.photo),
+      ...madeRows(lead, context),
+      ...allowableRows(result),
+      ...loadedRows(result, context),
+      ...(result.withstand === null
+        ? []
+        : withstandRow(result.withstand, context).map((one) => ({ ...one, label: say.labels.withstand }))),
+      ...meltingRow(result),
+      ...closingRows(lead, context),
+    ],
+    working: workingOfLead(result, context),
+  };
+}
+
+function madeRows(lead: LeadResult['lead'], { units }: LiveContext): ResultRow[] {
+  const mark = lead.insulationDegC === undefined ? [] : [say.marked(formatTemperature(lead.insulationDegC, units))];
+  const insulation = [...(lead.insulation === undefined ? [] : [say.insulations[lead.insulation]]), ...mark];
+  return [
+    ...row(say.labels.metal, lead.metal === undefined ? null : say.metals[lead.metal]),
+    ...row(say.labels.insulation, testWords.listed(insulation)),
+    ...figureRow(say.labels.length, lead.lengthMm, { say: (mm) => formatLength(mm, units) }),
+    ...figureRow(say.labels.around, lead.aroundDegC, { say: (degC) => formatTemperature(degC, units) }),
+  ];
+}
+
+function allowableRows({ lead, allowable, counted, areaMm2 }: LeadResult): ResultRow[] {
+  if (areaMm2 === null) return [];
+  const isShared = (lead.count ?? 1) > 1 ? row(say.labels.counted, say.counted[counted]) : [];
+  if (allowable === null) return [...row(say.labels.allowable, say.allowableNone, allowableLacks(lead)), ...isShared];
+  const { lowA, highA } = allowable;
+  const isRange = lowA !== highA;
+  return [
+    ...row(
+      say.labels.allowable,
+      span({ low: lowA, high: highA }, 'A'),
+      isRange ? say.allowableFrom(figureIn(lowA, 'A')) : null,
+    ),
+    ...isShared,
+  ];
+}
+
+/** Why nothing is allowed of a lead whose section is known. */
+function allowableLacks({ form, metal = 'copper', insulationDegC }: LeadResult['lead']): string {
+  if (form === 'bar') return say.noAllowable.bar;
+  if (metal !== 'copper') return say.noAllowable.metal;
+  return insulationDegC === undefined ? say.noAllowable.insulation : say.noAllowable.table;
+}
+
+function loadedRows(result: LeadResult, { units }: LiveContext): ResultRow[] {
+  const { densityAPerMm2, resistanceMohm, resistanceAtDegC, dropMv, heatW } = result;
+  return [
+    ...figureRow(say.labels.density, densityAPerMm2, { say: (density) => figureIn(density, 'A/mm²') }),
+    ...figureRow(say.labels.resistance, resistanceMohm, {
+      say: (mohm) => figureIn(mohm, 'mΩ'),
+      note: say.atTemperature(formatTemperature(resistanceAtDegC, units)),
+    }),
+    ...figureRow(say.labels.drop, dropMv, { say: (mv) => figureIn(mv, 'mV') }),
+    ...figureRow(say.labels.heat, heatW, { say: (watts) => figureIn(watts, 'W') }),
+  ];
 }

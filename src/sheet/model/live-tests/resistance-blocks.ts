@@ -18,7 +18,7 @@ export function resistanceBlocks(context: LiveContext, id?: string): Block[] {
 
 function resistanceBlock({ test, outcome }: ResistanceResult, context: LiveContext): ResultBlock {
   const of = test.of === 'cell' && test.cellNumber !== undefined ? say.ofCell(test.cellNumber) : say.of[test.of];
-  const isTold = outcome !== null && outcome.ok;
+  const isTold = outcome?.ok === true;
   const because = outcome === null ? say.because.incomplete : outcome.ok ? null : say.because[outcome.because];
   return {
     kind: 'result',

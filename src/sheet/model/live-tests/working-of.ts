@@ -16,6 +16,6 @@ export function workingOf({ formulas, inputs, sources, uncertainty }: WorkingPar
     formula: say.formulas(formulas),
     inputs,
     ...(uncertainty === null || uncertainty === undefined ? {} : { uncertainty }),
-    source: say.sources([...new Set(sources)].map((source) => CALCULATION_SOURCES[source])),
+    sources: [...new Set(sources)].map((source) => CALCULATION_SOURCES[source]),
   };
 }

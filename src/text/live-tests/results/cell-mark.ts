@@ -42,7 +42,9 @@ export const cellMarkWords = {
   at: (place: number, found: string) => `place ${place}: ${found}`,
   length: (count: string) => `${count} characters`,
   read: { photo: 'a photo', typed: 'typed' },
+  formulas: {
+    new: 'maker 3, product 1, chemistry 1, specification 2, traceability 7, date 3, serial 7',
+    secondUse: 'maker 3, product 1, chemistry 1, specification 2, date 3, serial 7, R, product 1',
+  },
   noProof: 'there is no check digit: a code that reads well is no proof',
-  formula:
-    'maker 3 · product 1 · chemistry 1 · specification 2 · traceability 7 · date 3 · serial 7 · (second use: no traceability)',
 };

@@ -5,6 +5,7 @@ export const jointWords = {
   places: { terminal: 'at a terminal', inside: 'inside' },
   nothing: 'nothing to work out',
   rise: (rise: string) => `${rise} warmer than the air`,
+  colder: (rise: string) => `${rise} colder than the air`,
   labels: {
     atRated: 'At the promised current',
     resistance: 'Resistance',

@@ -14,6 +14,5 @@ export const testWords = {
   labels: { instrument: 'Measured with', note: 'The tester notes', uncertainty: 'Uncertainty' },
   /** A figure out of all reach: said in place of the results, which are kept. */
   troubled: (title: string, message: string) => `${title}: could not be worked out. ${message}`,
-  sources: (sources: readonly string[]) => sources.join('; '),
   formulas: (formulas: readonly string[]) => formulas.join('; '),
 };
