@@ -8,6 +8,7 @@ import { editingWords as say } from '../../src/text/live-tests/editing.ts';
 import { instrumentWords } from '../../src/text/live-tests/instrument.ts';
 import { leadWords } from '../../src/text/live-tests/lead.ts';
 import { liveTestsWords } from '../../src/text/live-tests/live-tests.ts';
+import { resistanceWords } from '../../src/text/live-tests/resistance.ts';
 import { SENSOR_CAUTIONS, sensorWords } from '../../src/text/live-tests/sensor.ts';
 import { tripWords } from '../../src/text/live-tests/trip.ts';
 import { stopWords } from '../../src/text/stop.ts';
@@ -145,21 +146,21 @@ it('what cannot be kept stays in its box with a sentence, and what was stored be
 
 it('two figures typed one straight after the other are both kept', async () => {
   const { page } = phone;
-  await begin(page, 'resistance', 'Resistance');
-  await choose(page, 'One pulse');
-  await choose(page, 'Pack');
+  await begin(page, 'resistance', resistanceWords.one);
+  await choose(page, resistanceWords.methods.pulse);
+  await choose(page, resistanceWords.of.pack);
   for (const [label, text] of [
-    ['Current before the pulse', '0'],
-    ['Volts before it', '26.40'],
-    ['Current of the pulse', '50'],
-    ['Volts in it', '26.05'],
+    [resistanceWords.beforeA, '0'],
+    [resistanceWords.beforeV, '26.40'],
+    [resistanceWords.pulseA, '50'],
+    [resistanceWords.pulseV, '26.05'],
   ] as const) {
     await page.getByLabel(label, { exact: true }).fill(text);
   }
   await tapLink(page, say.done);
   await page.locator('.line', { hasText: '0\u00a0A to 50\u00a0A' }).tap();
-  expect(await page.getByLabel('Volts before it', { exact: true }).inputValue()).toBe('26.4');
-  expect(await page.getByLabel('Volts in it', { exact: true }).inputValue()).toBe('26.05');
+  expect(await page.getByLabel(resistanceWords.beforeV, { exact: true }).inputValue()).toBe('26.4');
+  expect(await page.getByLabel(resistanceWords.pulseV, { exact: true }).inputValue()).toBe('26.05');
 });
 
 it('a failed stop item shuts the station; what was typed can still be corrected, nothing added', async () => {

@@ -16,3 +16,11 @@ export interface LiveTestPart {
   /** `testId` is what follows in the address: empty for the list, else 32 hexadecimal digits. */
   Screen: ComponentType<{ session: PackSession; testId: string }>;
 }
+
+/** Lines that hold what tests are made with, and are no tests themselves. */
+const AIDS: readonly string[] = ['instrument', 'log'];
+
+/** How many tests of any kind there are. */
+export function testCountOf(parts: readonly LiveTestPart[], tests: LiveTests): number {
+  return parts.filter(({ id }) => !AIDS.includes(id)).reduce((sum, part) => sum + part.count(tests), 0);
+}

@@ -13,6 +13,7 @@ import { RuleView } from '../../ui/rule-view.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { Tape } from '../../ui/tape.tsx';
 import { nowMs, utcOffsetMinutes } from '../clock.ts';
+import { testCountOf } from '../live-tests/live-test-part.ts';
 import { LIVE_TEST_PARTS } from '../live-tests/live-test-parts.ts';
 import { makeSafeGate } from '../make-safe-gate.ts';
 import { CarryOverPart } from '../parts/carry-over-part.tsx';
@@ -128,9 +129,10 @@ export function PackScreen({ session }: { session: PackSession }) {
   );
 }
 
-function isEmpty({ nameplate, answers, facts, photos }: PackRecord): boolean {
+function isEmpty({ nameplate, answers, facts, photos, tests }: PackRecord): boolean {
   const typed = Object.keys(nameplate).filter((field) => field !== 'sample').length;
-  return typed + Object.keys(answers).length + Object.keys(facts).length + photos.length === 0;
+  const tested = Object.values(tests).reduce((sum, kind) => sum + kind.length, 0);
+  return typed + Object.keys(answers).length + Object.keys(facts).length + photos.length + tested === 0;
 }
 
 /** Both ends of the range, rounded outwards. */
@@ -150,10 +152,7 @@ function stationsOf(session: PackSession): Station[] {
   const answered = arrival.filter(({ open }) => !open).length;
   const loaded = questionsOf(asking, 'loaded');
   const loadedAnswered = loaded.filter(({ open }) => !open).length;
-  const testCount = LIVE_TEST_PARTS.filter(({ id }) => id !== 'instrument').reduce(
-    (sum, part) => sum + part.count(record.tests),
-    0,
-  );
+  const testCount = testCountOf(LIVE_TEST_PARTS, record.tests);
   const stopped = stopFindings(definition, grading).length > 0;
   // The sample's number is filled in by the app.
   const filled = Object.keys(record.nameplate).filter((field) => field !== 'sample').length;

@@ -21,9 +21,9 @@ export const resistanceWords = {
   },
   methods: { twoStep: 'Two loads', pulse: 'One pulse' },
   of: { pack: 'Pack', cell: 'One cell' },
-  beforeA: 'Current before the pulse',
+  beforeA: 'Current before it',
   beforeV: 'Volts before it',
-  pulseA: 'Current of the pulse',
+  pulseA: 'Current in it',
   pulseV: 'Volts in it',
   surroundings: 'When and how warm',
   aboveContinuous: (typed: string, claim: string) =>

@@ -1,4 +1,6 @@
 import { cutOffLimit } from '../../../grading/live-tests/cut-off-limits.ts';
+import type { CutOffKind } from '../../../schema/live-tests/cut-off.ts';
+import type { LiveTests } from '../../../schema/live-tests/live-tests.ts';
 import { formatTemperature, formatValue } from '../../../text/format-unit.ts';
 import { cutOffWords as say } from '../../../text/live-tests/cut-off.ts';
 import type { TestContext, TestValue } from '../test-kind.ts';
@@ -29,6 +31,12 @@ export function cutOffSummary(trial: Trial, { units }: Pick<TestContext, 'units'
       ? say.notCut
       : say.reached(where);
   return [say.summary(title, what), acted && by === 'thermalSwitch' ? say.bySwitch : ''].filter(Boolean).join(', ');
+}
+
+/** With one trial on the screen only those of its kind are shown beneath it; null with none. */
+export function kindsShown({ cutOffs }: Pick<LiveTests, 'cutOffs'>, id: string | null): CutOffKind[] | null {
+  const shown = cutOffs.find((trial) => trial.id === id);
+  return shown ? [shown.kind] : null;
 }
 
 /** Calm words once a trial is past where the checklist calls a cut-off too late, or above what the nameplate claims. */

@@ -4,7 +4,7 @@ import { cutOffBlocks } from '../../../sheet/model/live-tests/cut-off-blocks.ts'
 import { cutOffWords as say } from '../../../text/live-tests/cut-off.ts';
 import { recoveryWords } from '../../../text/live-tests/trip.ts';
 import type { TestKind } from '../test-kind.ts';
-import { cutOffNotices, cutOffSummary, type Trial } from './cut-off-words.ts';
+import { cutOffNotices, cutOffSummary, kindsShown, type Trial } from './cut-off-words.ts';
 
 /** The three that the closed pack can be brought to; the four of its sensors are in `sensor.ts`. */
 const CLOSED_PACK = ['highVoltage', 'lowVoltage', 'chargeCurrent'] as const;
@@ -69,7 +69,7 @@ export const cutOffKind: TestKind<'cutOff'> = {
     },
   ],
   summary: cutOffSummary,
-  results: (context) => cutOffBlocks(context, CLOSED_PACK),
+  results: (context, id) => cutOffBlocks(context, kindsShown(context.tests, id) ?? CLOSED_PACK),
 };
 
 function isOfClosedPack(kind: CutOffKind): boolean {

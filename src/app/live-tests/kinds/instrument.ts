@@ -1,4 +1,3 @@
-import { instrumentBlocks } from '../../../sheet/model/live-tests/instrument-blocks.ts';
 import { formatValue } from '../../../text/format-unit.ts';
 import { instrumentWords as say } from '../../../text/live-tests/instrument.ts';
 import type { TestKind } from '../test-kind.ts';
@@ -24,7 +23,6 @@ export const instrumentKind: TestKind<'instrument'> = {
       ],
     },
   ],
-  results: (context, id) => instrumentBlocks(context, ...(id === null ? [] : [id])),
   summary({ name, temperatureAbsoluteDegC, ...accuracy }) {
     const parts = [
       ...said(say.voltage, accuracy.voltageReadingPct, [accuracy.voltageAbsoluteV, 'V']),

@@ -5,7 +5,7 @@ import { cutOffWords } from '../../../text/live-tests/cut-off.ts';
 import { sensorWords as say } from '../../../text/live-tests/sensor.ts';
 import { recoveryWords } from '../../../text/live-tests/trip.ts';
 import type { TestKind } from '../test-kind.ts';
-import { cutOffNotices, cutOffSummary, type Trial } from './cut-off-words.ts';
+import { cutOffNotices, cutOffSummary, kindsShown, type Trial } from './cut-off-words.ts';
 
 const METHODS = ['cup', 'icePack', 'warmAir', 'ambient'] as const;
 const AFTER = ['whole', 'loosened', 'melted'] as const;
@@ -59,5 +59,5 @@ export const sensorKind: TestKind<'cutOff'> = {
     },
   ],
   summary: cutOffSummary,
-  results: (context) => cutOffBlocks(context, TEMPERATURE_CUT_OFFS),
+  results: (context, id) => cutOffBlocks(context, kindsShown(context.tests, id) ?? TEMPERATURE_CUT_OFFS),
 };
