@@ -10,9 +10,13 @@ import { tripKind } from './kinds/trip.ts';
 import { readLiveTestAddress } from './live-test-address.ts';
 import type { LiveTestPart } from './live-test-part.ts';
 import { oneByOne } from './one-by-one.tsx';
+import { logPart } from './runs/log-part.ts';
+import { runPart } from './runs/run-part.tsx';
 
 /** Every kind of live test, in the order in which they are listed. */
 export const LIVE_TEST_PARTS: readonly LiveTestPart[] = [
+  runPart,
+  logPart,
   oneByOne(tripKind),
   oneByOne(cutOffKind),
   oneByOne(resistanceKind),

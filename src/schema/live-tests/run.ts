@@ -35,6 +35,8 @@ const fromLogSchema = v.looseObject({
   counterChargeAh: v.optional(notNegative),
   /** How the log's columns were read (logs/log-mapping.ts), kept so that the reading can be repeated. */
   mapping: v.looseObject({}),
+  /** What the log said of fields a person may also type: where the run says otherwise now, a person did. */
+  said: v.optional(v.looseObject({})),
 });
 
 /**

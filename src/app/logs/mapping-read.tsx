@@ -1,0 +1,80 @@
+import type { LogMapping } from '../../logs/log-mapping.ts';
+import { mappingWords as say } from '../../text/logs/mapping.ts';
+import { DATE_FORMATS, timeIsCounted, turnedRound } from './changed-mapping.ts';
+import type { LogRead } from './log-in-hand.ts';
+
+/** How the log was read: every column that is used with its unit and why, and the sign of current in words. */
+export function MappingRead({ read, onChange }: { read: LogRead; onChange: (mapping: LogMapping) => void }) {
+  const { mapping, summary } = read;
+  const { columns, layout } = mapping;
+  const used = [...columns.entries()].filter(([, { quantity }]) => quantity !== 'ignored');
+  const hasCurrent = columns.some(({ quantity }) => quantity === 'current');
+  const hasVoltage = columns.some(({ quantity }) => quantity === 'voltage');
+  return (
+    <section class="stack">
+      <h2>{say.title}</h2>
+      {summary.refused !== undefined && (
+        <p class="notice" role="alert">
+          {say.refusals[summary.refused]}
+        </p>
+      )}
+      {used.length > 0 && (
+        <dl class="log-columns">
+          {used.map(([place, column]) => (
+            <div key={place}>
+              <dt>
+                {say.quantities[column.quantity]}
+                {column.counts !== null && <span class="small muted"> {say.counters[column.counts]}</span>}
+              </dt>
+              <dd>
+                {say.readAs(columnName(layout.columnNames, place), shownUnit(mapping, place), why(mapping, place))}
+              </dd>
+            </div>
+          ))}
+        </dl>
+      )}
+      {hasCurrent ? (
+        <div class={mapping.signBecause === 'cannotTell' ? 'notice sign' : 'notice calm sign'}>
+          <p>{`${say.signIs[mapping.outIs]}${say.signBecause[mapping.signBecause]}`}</p>
+          <button type="button" class="button" onClick={() => onChange(turnedRound(mapping))}>
+            {say.turnRound}
+          </button>
+        </div>
+      ) : (
+        hasVoltage && (
+          <p class="notice">
+            {say.noCurrent} {say.currentLeftOut}
+          </p>
+        )
+      )}
+      {hasCurrent && !hasVoltage && <p class="notice">{say.noVoltage}</p>}
+    </section>
+  );
+}
+
+export function columnName(names: readonly string[], place: number): string {
+  return say.column(place + 1, names[place] ?? '');
+}
+
+/** Time and date say how they are written in place of a unit. */
+function shownUnit({ columns, timeFormat }: LogMapping, place: number): string {
+  const column = columns[place];
+  if (column?.quantity === 'time') return say.timeFormats[timeFormat].toLowerCase();
+  if (column === undefined) return '';
+  return column.quantity === 'date' ? unitWords(column.unit).toLowerCase() : column.unit;
+}
+
+/** A unit as it is; of a date, how it is written. */
+export function unitWords(unit: string): string {
+  const date = DATE_FORMATS.find((format) => format === unit);
+  return date === undefined ? unit : say.timeFormats[date];
+}
+
+/** Words, dates and steps have no unit of which to say where it came from. */
+function why(mapping: LogMapping, place: number): string {
+  const column = mapping.columns[place];
+  if (column === undefined || column.unit === '') return '';
+  return (column.quantity === 'time' && !timeIsCounted(mapping)) || column.quantity === 'date'
+    ? ''
+    : say.unitFrom[column.unitFrom];
+}
