@@ -142,6 +142,7 @@ export const dipperWords = {
   },
   doesNotApply: {
     'pack-vent-part': 'The case has no vent part by design',
+    'read-out': 'It has no wireless read-out',
   },
   photos: {
     closed: {

@@ -1,3 +1,4 @@
+import { sha256Hex } from '../../photos/sha256-hex.ts';
 import type { NewPhotoBytes, WriteProblem } from '../../storage/store.ts';
 import { cardFromEntries } from '../card-of.ts';
 import { utcOffsetMinutes } from '../clock.ts';
@@ -9,6 +10,7 @@ import { store } from '../state/store.ts';
 import type { DemoPack } from './demo-pack.ts';
 import { DIPPER } from './dipper.ts';
 import { entriesOf } from './entries-of.ts';
+import { readDemoLog } from './live/read-demo-log.ts';
 import { loadTypeface, type PaintedPicture, paintPicture } from './paint-picture.ts';
 import { WREN } from './wren.ts';
 
@@ -50,19 +52,26 @@ async function layOut(pack: DemoPack, { definition, sha256, text }: LoadedDefini
   const { packId } = pack;
   const painted: PaintedPicture[] = [];
   for (const { drawing, palette } of pack.photos) painted.push(await paintPicture(drawing, palette));
+  const logs: Awaited<ReturnType<typeof readDemoLog>>[] = [];
+  for (const log of pack.tests.logs) logs.push(await readDemoLog(log, sha256Hex));
   const nowMs = Date.now();
   const puts = entriesOf(pack, {
     checklist: { id: definition.id, version: definition.version, sha256 },
     painted,
+    logs,
     nowMs,
     utcOffsetMinutes: utcOffsetMinutes(nowMs),
   });
   const card = cardFromEntries(packId, provisionalEntries(packId, [], puts), definition);
-  const photos = painted.flatMap(bytesOf);
+  const photos = [...painted.flatMap(bytesOf), ...logs.map(logBytes)];
   const result = await store().write({ packId, puts, card, photos, definition: { sha256, text } });
   if (result.ok) return null;
   console.error('demo bench: not written', result.problem, result.detail);
   return result.problem;
+}
+
+function logBytes({ sha256, bytes }: { sha256: string; bytes: ArrayBuffer }): NewPhotoBytes {
+  return { sha256, shelf: 'logs', content: { type: 'text/csv', bytes } };
 }
 
 function bytesOf({ sha256, bytes, thumbBytes }: PaintedPicture): NewPhotoBytes[] {

@@ -6,6 +6,7 @@ import type { LidOffState } from '../../schema/checklist.ts';
 import type { Evidence, Grade } from '../../schema/grade.ts';
 import type { MakeSafe } from '../../schema/make-safe.ts';
 import type { Nameplate } from '../../schema/nameplate.ts';
+import type { DemoTests } from './live/demo-tests.ts';
 
 /** One invented pack as plain data. Days and minutes count back from the moment it is laid out, so that it never looks old. */
 export interface DemoPack {
@@ -16,6 +17,9 @@ export interface DemoPack {
   /** Choice by fact id. */
   facts: Readonly<Record<string, string>>;
   grades: readonly GradeRow[];
+  /** Readings typed into an item: value by input id. */
+  readings: Readonly<Record<string, Readonly<Record<string, number>>>>;
+  tests: DemoTests;
   /** Reason by item id. */
   notSeen: Readonly<Record<string, string>>;
   doesNotApply: Readonly<Record<string, string>>;

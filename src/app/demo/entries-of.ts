@@ -3,12 +3,16 @@ import type { Put } from '../../storage/store.ts';
 import { localDay } from '../../text/format-day.ts';
 import { CAUTIONS } from '../../text/make-safe.ts';
 import type { DemoCallout, DemoPack, DemoPhoto, PaintedFacts } from './demo-pack.ts';
+import type { ReadDemoLog } from './live/demo-tests.ts';
+import { testEntries } from './live/test-entries.ts';
 
 export interface LayOut {
   /** The checklist the pack is graded by. */
   checklist: { id: string; version: string; sha256: string };
   /** One for each photo of the pack, in their order. */
   painted: readonly PaintedFacts[];
+  /** One for each log of the pack's live tests, in their order. */
+  logs: readonly ReadDemoLog[];
   nowMs: number;
   utcOffsetMinutes: number;
 }
@@ -25,6 +29,11 @@ export function entriesOf(pack: DemoPack, layOut: LayOut): Put[] {
     ...fields('nameplate', { ...pack.nameplate, ...purchaseDays(pack, layOut) }),
     ...Object.entries(pack.facts).map(([part, choice]): Put => ({ subject: 'fact', part, v: { choice } })),
     ...answers(pack),
+    ...testEntries(pack.tests, {
+      logs: layOut.logs,
+      idOf: (number) => idWithin(pack, number),
+      dayBefore: (days) => dayBefore(layOut, days),
+    }),
     ...pack.photos.flatMap((photo, place) => photoEntries(pack, layOut, { photo, place })),
     ...makeSafeEntries(pack, layOut),
     ...fields('words', pack.words),
@@ -48,16 +57,26 @@ function dayBefore({ nowMs, utcOffsetMinutes }: LayOut, days: number): string {
   return localDay(nowMs - days * DAY_MS, utcOffsetMinutes);
 }
 
-function answers({ grades, notSeen, doesNotApply, notes }: DemoPack): Put[] {
+function answers({ grades, readings, notSeen, doesNotApply, notes }: DemoPack): Put[] {
   const given: [itemId: string, answer: Answer][] = [
     ...grades.map(([itemId, grade, evidence]): [string, Answer] => [itemId, { kind: 'grade', grade, evidence }]),
+    ...Object.entries(readings).map(([itemId, values]): [string, Answer] => [
+      itemId,
+      { kind: 'readings', values, evidence: 'measured' },
+    ]),
     ...Object.entries(notSeen).map(([itemId, reason]): [string, Answer] => [itemId, { kind: 'notSeen', reason }]),
     ...Object.entries(doesNotApply).map(([id, reason]): [string, Answer] => [id, { kind: 'doesNotApply', reason }]),
   ];
-  return given.map(([part, answer]) => {
-    const note = notes[part];
-    return { subject: 'answer', part, v: note === undefined ? answer : { ...answer, note } };
-  });
+  const answered = new Set(given.map(([itemId]) => itemId));
+  const noted = Object.entries(notes).filter(([itemId]) => !answered.has(itemId));
+  return [
+    ...given.map(([part, answer]): Put => {
+      const note = notes[part];
+      return { subject: 'answer', part, v: note === undefined ? answer : { ...answer, note } };
+    }),
+    // What the live tests grade needs no answer; a note of the tester's stands beside it.
+    ...noted.map(([part, note]): Put => ({ subject: 'answer', part, v: { kind: 'open', note } })),
+  ];
 }
 
 function photoEntries(

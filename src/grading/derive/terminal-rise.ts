@@ -9,7 +9,9 @@ export const terminalRise: Derivation = ({ tests, nameplate }) => {
   const readings = tests.joints.flatMap(({ place, currentA, jointDegC, aroundDegC }): Reading[] => {
     if (place !== 'terminal' || currentA === undefined || jointDegC === undefined || aroundDegC === undefined)
       return [];
-    return [{ case: 'any', figure: exactly(riseAtRatedK({ riseK: jointDegC - aroundDegC, currentA, ratedA })) }];
+    // A post that is cooler than the air has no rise of its own.
+    const riseK = Math.max(0, jointDegC - aroundDegC);
+    return [{ case: 'any', figure: exactly(riseAtRatedK({ riseK, currentA, ratedA })) }];
   });
   return readings.length === 0 ? null : { alternatives: [readings] };
 };

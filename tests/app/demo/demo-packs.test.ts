@@ -1,14 +1,17 @@
+import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { cardFromEntries } from '../../../src/app/card-of.ts';
 import type { DemoPack, PaintedFacts } from '../../../src/app/demo/demo-pack.ts';
 import { DIPPER } from '../../../src/app/demo/dipper.ts';
 import { entriesOf } from '../../../src/app/demo/entries-of.ts';
+import { readDemoLog } from '../../../src/app/demo/live/read-demo-log.ts';
 import { WREN } from '../../../src/app/demo/wren.ts';
 import { makeSafeGate } from '../../../src/app/make-safe-gate.ts';
 import { provisionalEntries } from '../../../src/app/state/provisional.ts';
 import { nameplateChecks } from '../../../src/calc/nameplate-checks.ts';
 import { gradeRecord } from '../../../src/grading/grade-record.ts';
+import { capacityResult } from '../../../src/grading/live-tests/capacity-result.ts';
 import { foldRecord } from '../../../src/record/fold-record.ts';
 import type { PackRecord } from '../../../src/record/pack-record.ts';
 import type { Grade } from '../../../src/schema/grade.ts';
@@ -34,10 +37,21 @@ function madeUpPhotos(pack: DemoPack): PaintedFacts[] {
   }));
 }
 
+const hash = (bytes: Uint8Array) => Promise.resolve(createHash('sha256').update(bytes).digest('hex'));
+/** Read once: the two logs of a pack are some 3000 rows. */
+const READ = new Map(
+  await Promise.all(
+    PACKS.map(
+      async ([, pack]) => [pack, await Promise.all(pack.tests.logs.map((log) => readDemoLog(log, hash)))] as const,
+    ),
+  ),
+);
+
 function putsOf(pack: DemoPack) {
   return entriesOf(deepFreeze({ ...pack }), {
     checklist: CHECKLIST,
     painted: madeUpPhotos(pack),
+    logs: READ.get(pack) ?? [],
     nowMs: NOW_MS,
     utcOffsetMinutes: UTC_OFFSET_MINUTES,
   });
@@ -88,6 +102,8 @@ describe.each(PACKS)('%s', (name, pack) => {
   it('has 0 notes without an answer', () => {
     const noted = Object.keys(pack.notes);
     expect(noted.filter((itemId) => record.answers[itemId]?.note === undefined)).toEqual([]);
+    const open = noted.filter((itemId) => record.answers[itemId]?.kind === 'open');
+    expect(open.filter((itemId) => builtInItem(itemId).kind !== 'derive')).toEqual([]);
   });
 
   it('has a photo for every answered item that always wants one, and for every fault that wants one', () => {
@@ -157,8 +173,8 @@ describe.each(PACKS)('%s', (name, pack) => {
 describe('Wren 24 as it is laid out', () => {
   const grading = grade(laidOut(WREN));
 
-  it('has 73 of 79 items settled, one of the open ones a safety item: the sheets between the cans', () => {
-    expect([grading.settledCount, grading.askedCount]).toEqual([73, 79]);
+  it('has 79 of 85 items settled, one of the open ones a safety item: the sheets between the cans', () => {
+    expect([grading.settledCount, grading.askedCount]).toEqual([79, 85]);
     expect(grading.openSafetyItemIds).toEqual(['cell-insulation']);
   });
 
@@ -195,8 +211,8 @@ describe('Dipper 24 as it is laid out', () => {
   const record = laidOut(DIPPER);
   const grading = grade(record);
 
-  it('is settled from end to end: 79 of 79, one number', () => {
-    expect([grading.settledCount, grading.askedCount, grading.settled]).toEqual([79, 79, true]);
+  it('is settled from end to end: 85 of 85, one number', () => {
+    expect([grading.settledCount, grading.askedCount, grading.settled]).toEqual([85, 85, true]);
     expect(grading.score?.low).toBe(grading.score?.high);
   });
 
@@ -213,6 +229,48 @@ describe('Dipper 24 as it is laid out', () => {
     expect(record.afterwards.note).toMatch(/invented/i);
     const days = [record.makeSafe[0]?.day, record.afterwards.on, '2026-11-25'];
     expect(days).toEqual(days.toSorted());
+  });
+});
+
+describe('the live tests of the demo bench', () => {
+  const wren = laidOut(WREN);
+  const dipper = laidOut(DIPPER);
+
+  it('end as they were made to: Wren’s hard run in a disconnect on the plateau, the other three by low voltage', () => {
+    expect(wren.tests.runs.map(({ end }) => end)).toEqual(['lowVoltage', 'packDisconnect']);
+    expect(dipper.tests.runs.map(({ end }) => end)).toEqual(['lowVoltage', 'lowVoltage']);
+  });
+
+  it('keep of Dipper’s two complete runs a retention below 1 and an exponent above 1; Wren has neither', () => {
+    const { retention, peukert } = capacityResult(dipper);
+    expect(retention?.frac).toBeLessThan(1);
+    expect(retention?.frac).toBeGreaterThan(0.95);
+    expect(peukert?.exponent).toBeGreaterThan(1);
+    expect(capacityResult(wren)).toMatchObject({ retention: null, peukert: null });
+  });
+
+  it('deliver a little more than the 100 Ah promised, and cost less per kWh than promised energy would', () => {
+    for (const record of [wren, dipper]) {
+      const { delivered, cost } = capacityResult(record);
+      expect(delivered?.chargeAh).toBeGreaterThan(100);
+      expect(delivered?.atLeast).toBe(false);
+      expect(cost?.basis).toBe('measured');
+    }
+  });
+
+  it('grade what they bear on: all 17 derived items of both packs but those a fact excludes or that do not apply', () => {
+    const ungraded = (record: PackRecord) =>
+      grade(record)
+        .items.filter(({ itemId, measured }) => builtInItem(itemId).kind === 'derive' && measured === null)
+        .map(({ itemId }) => itemId);
+    expect(ungraded(wren)).toEqual([]);
+    expect(ungraded(dipper)).toEqual(['read-out', 'bms-voltage-reading']);
+  });
+
+  it('say in the first line of every log that it is invented', () => {
+    for (const reads of READ.values()) {
+      for (const { bytes } of reads) expect(new TextDecoder().decode(bytes)).toMatch(/^# INVENTED/);
+    }
   });
 });
 
