@@ -60,6 +60,7 @@ function stageOf(record: PackRecord, grading: Grading): PackCard['stage'] {
   if (grading.settled && record.state !== null) return 'sheet';
   if (record.state !== null) return record.state;
   if (record.makeSafe.length > 0) return 'makeSafe';
+  if (Object.values(record.tests).some((tests) => tests.length > 0)) return 'liveTests';
   if (Object.keys(record.answers).length > 0) return 'arrival';
   return 'nameplate';
 }

@@ -8,7 +8,16 @@ export interface PackCard {
   name: string;
   sample: string;
   /** Screen the pack has come to; words for it are in text/. */
-  stage: 'nameplate' | 'arrival' | 'makeSafe' | 'untouched' | 'liveOpen' | 'apart' | 'sheet' | 'afterwards';
+  stage:
+    | 'nameplate'
+    | 'arrival'
+    | 'liveTests'
+    | 'makeSafe'
+    | 'untouched'
+    | 'liveOpen'
+    | 'apart'
+    | 'sheet'
+    | 'afterwards';
   route: 'short' | 'whole';
   settledCount: number;
   askedCount: number;

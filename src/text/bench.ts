@@ -36,6 +36,7 @@ export const benchWords = {
 export const stageWords = {
   nameplate: 'Nameplate',
   arrival: 'Arrival',
+  liveTests: 'Live tests',
   makeSafe: 'Make safe',
   untouched: 'Lid off, untouched',
   liveOpen: 'Lid off, live and open',

@@ -80,6 +80,14 @@ describe('what the live tests settle', () => {
   });
 });
 
+it('a pack with 1 trip and nothing under the lid stands at Live tests on its card', () => {
+  const asking = askingWith([
+    ['answer', 'terminal-posts', grade('sound')],
+    ['trip', PACK, { currentA: 200, heldForS: 4, opened: true, made: `000001790000000.000000.${DEVICE}` }],
+  ]);
+  expect(cardOf(asking.record, asking.grading).stage).toBe('liveTests');
+});
+
 describe('look here next', () => {
   it('stays within the present state', () => {
     for (const state of ['untouched', 'liveOpen', 'apart'] as const) {
