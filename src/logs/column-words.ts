@@ -35,6 +35,7 @@ const WORDS: [LogQuantity, RegExp][] = [
   ['step', /^(step|steps|schritt|cycle|cycles|zyklus|ns|halfcycle|loop|segment|stufe|paso|étape|cyc)$/],
   ['state', /^(state|status|mode|md|zustand|zust|es|phase)$/],
 ]; // prettier-ignore
+const TIME_WORD = WORDS[0]?.[1] ?? /^time$/;
 const OUT = /^(dis\w*|dchg|dch|entlad\w*|décharge|descarga|scarica|out|delivered|consumed|used)$/;
 const IN = /^(charg(e|ing|ed)|chg|cha|laden|geladen|carga|carica|in)$/;
 /** Worked out from other columns, or something else in the same unit. */
@@ -66,6 +67,7 @@ function demerits(name: string, words: readonly string[], quantity: LogQuantity)
   const has = (...wanted: string[]) => wanted.some((word) => words.includes(word));
   let less = DERIVED.test(name) ? 3 : 0;
   if (quantity === 'time' && has('step', 'cycle', 'half', 'schritt')) less += 3;
+  if (quantity === 'time' && !words.some((word) => TIME_WORD.test(word))) less += 2;
   if (quantity === 'time' && has('unix', 'epoch', 'system', 'absolute', 'date', 'datum')) less += 1;
   if (quantity === 'temperature' && AROUND.test(name)) less += 1;
   if (quantity === 'voltage' && words.some((word) => /^(cell|zelle|c)\d*$/.test(word))) less += 1;
@@ -75,15 +77,9 @@ function demerits(name: string, words: readonly string[], quantity: LogQuantity)
 
 function quantityOf(words: readonly string[], unit: LogUnit | null): LogQuantity | null {
   const said = WORDS.filter(([, pattern]) => words.some((word) => pattern.test(word))).map(([quantity]) => quantity);
-  if (unit !== null && unit.quantity !== 'time') {
-    // A unit decides, save where it contradicts the only thing said: `c` after cycle is no temperature.
-    const oneLetter = unit.unit === '°C' || unit.unit === 'K';
-    if (said.includes(unit.quantity) || !oneLetter || said.length === 0) return unit.quantity;
-  }
+  if (unit !== null && unit.quantity !== 'time') return unit.quantity;
   if (said.includes('time')) return 'time';
-  return (
-    said.find((quantity) => quantity !== 'time') ?? (unit?.quantity === 'time' && words.length === 0 ? 'time' : null)
-  );
+  return said.find((quantity) => quantity !== 'time') ?? unit?.quantity ?? null;
 }
 
 /** Words of a name and the unit it ends in: `disAh`, `I[A]`, `Capacity/mA.h`, `test_time_second`, `Test Time / s`. */
@@ -97,6 +93,10 @@ function wordsOf(name: string): { words: string[]; unit: LogUnit | null } {
     .filter((word) => word !== '')
     .flatMap((word) => (unitOf(word) === null ? word.split(/(?<=\p{Ll}{2})(?=\p{Lu})/u) : [word]))
     .map((word) => word.toLowerCase());
+  // A capital T alone is a temperature; t is time.
+  const spelt = words.map((word) => (word === 't' && /^\W*T\b/.test(plain) ? 't1' : word));
   const last = words.at(-1) ?? '';
-  return { words, unit: bracketUnit ?? (last === '' ? null : unitOf(last)) };
+  // "Group C", "cycle k", "part d": one letter behind other words is no unit, save those of the columns sought.
+  const unitWord = words.length > 1 && /^[ckd]$/.test(last) ? '' : last;
+  return { words: spelt, unit: bracketUnit ?? unitOf(unitWord) };
 }

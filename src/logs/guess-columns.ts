@@ -1,13 +1,17 @@
 import { cellKind, cellNumber } from './cell-kind.ts';
 import { type NamedColumn, namedColumn } from './column-words.ts';
+import { guessTimeFormat } from './guess-time-format.ts';
 import type { LogLayout } from './log-layout.ts';
-import type { ColumnUse, LogQuantity, UnitFrom } from './log-mapping.ts';
+import type { ColumnUse, CounterFlow, LogQuantity, UnitFrom } from './log-mapping.ts';
 import { STATE, stateOf } from './state-words.ts';
 import { LOG_UNITS, type LogUnit, unitOf } from './unit-words.ts';
 
 /** Names of millivolts and milliamperes are often just volts and amperes. No pack on a bench has 1000 V: our choice. */
 const TOO_MANY_V = 1000;
 const TOO_MANY_A = 2000;
+
+/** Our choice: a column of numbers may be interrupted by text for most of a log; a text column holds few numbers. */
+const LEAST_NUMBERS_FRAC = 0.25;
 
 interface Column {
   named: NamedColumn | null;
@@ -42,7 +46,8 @@ export function guessColumns(layout: LogLayout, sample: readonly string[][]): Co
     const date = columns.findIndex(
       ({ kind, cells }, place) => place !== time && kind === 'time' && cells.every(isDate),
     );
-    if (date >= 0 && !columns[time]?.cells.some(isDate) && columns[time]?.kind === 'time') take(date, 'date', null);
+    if (date >= 0 && !columns[time]?.cells.some(isDate) && columns[time]?.kind === 'time')
+      uses[date] = { ...use('date', null, 'numbers'), unit: dateFormat(layout, columns[date]?.cells ?? []) };
   }
   for (const quantity of ['voltage', 'current', 'power', 'temperature'] as const) {
     const place = bestNamed(columns, ({ named }) => named?.quantity === quantity, taken);
@@ -60,10 +65,11 @@ export function guessColumns(layout: LogLayout, sample: readonly string[][]): Co
   return uses;
 }
 
-/** A column's use when a person says what it is; an unknown unit gives the usual one. */
-export function columnUse(quantity: LogQuantity, unit: string): ColumnUse {
+/** A column's use when a person says what it is; an unknown unit gives the usual one. Of a date the unit is its format. */
+export function columnUse(quantity: LogQuantity, unit: string, counts: CounterFlow | null = null): ColumnUse {
+  if (quantity === 'date') return { ...use('date', null, 'user'), unit };
   const known = LOG_UNITS.find((one) => one.quantity === quantity && one.unit === unit) ?? usualUnit(quantity);
-  return use(quantity, known, 'user');
+  return { ...use(quantity, known, 'user'), counts };
 }
 
 function columnOf(
@@ -73,7 +79,14 @@ function columnOf(
   const cells = sample.map((row) => row[place] ?? '').filter((cell) => cellKind(cell, layout.decimalMark) !== 'empty');
   const kinds = cells.map((cell) => cellKind(cell, layout.decimalMark));
   const share = (kind: string) => kinds.filter((one) => one === kind).length / Math.max(1, cells.length);
-  const kind = cells.length === 0 ? 'empty' : share('number') > 0.5 ? 'number' : share('time') > 0.5 ? 'time' : 'text';
+  const kind =
+    cells.length === 0
+      ? 'empty'
+      : share('number') >= LEAST_NUMBERS_FRAC
+        ? 'number'
+        : share('time') > 0.5
+          ? 'time'
+          : 'text';
   return {
     named: namedColumn(name, layout.columnUnits[place] ?? ''),
     cells,
@@ -161,6 +174,10 @@ function use(quantity: LogQuantity, unit: LogUnit | null, unitFrom: UnitFrom): C
 
 function usualUnit(quantity: LogQuantity): LogUnit | null {
   return LOG_UNITS.find((one) => one.quantity === quantity) ?? null;
+}
+
+function dateFormat({ decimalMark }: LogLayout, cells: readonly string[]): string {
+  return guessTimeFormat({ cells, decimalMark, unit: null, withDate: false });
 }
 
 function isDate(cell: string): boolean {

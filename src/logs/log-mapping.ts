@@ -13,7 +13,7 @@ export interface LogMapping {
 
 export interface ColumnUse {
   quantity: LogQuantity;
-  /** As understood (`mA`, `Ah`, `°C` …); empty where the quantity has none. */
+  /** As understood (`mA`, `Ah`, `°C` …); of a `date` its format (`iso`, `dayFirst`, `monthFirst`); else empty. */
   unit: string;
   /** The number in the file times this is in A, V, W, Ah, Wh, °C. */
   scale: number;

@@ -8,6 +8,7 @@ import { type CellMarks, scanEnd, scanNumber } from './scan-number.ts';
 import { stateOf } from './state-words.ts';
 import { DATED_TIMES, TEXT_TIMES, timeCell } from './time-cell.ts';
 
+const DATES = ['iso', 'dayFirst', 'monthFirst'] as const;
 const KIND = { skip: 0, number: 1, time: 2, date: 3, step: 4, state: 5 } as const;
 
 /** No pack, cell or shunt on a bench shows a hundred thousand volts or amperes; 3.40E+38 means "no reading". Our choice. */
@@ -32,6 +33,7 @@ export class RowReader {
   private readonly values = new Float64Array(SLOTS);
   private readonly stamp = { days: 0, seconds: 0 };
   private readonly states = new Map<number, number>();
+  private readonly days = new Map<number, number | null>();
 
   /** `bytes` is one byte a character, without a byte order mark. */
   constructor(bytes: Uint8Array, mapping: LogMapping, span?: { from: number; to: number; line: number }) {
@@ -127,9 +129,8 @@ export class RowReader {
             seen |= 1;
           } else badTime = true;
         } else if (kind === KIND.date) {
-          const date = timeCell(plainCell(this.text(bytes, at, end)), this.plan.dateFormat);
-          if (date === null) badTime = true;
-          else dateDays = date.days;
+          dateDays = this.dayOf(bytes, at, end);
+          badTime ||= dateDays === null;
         } else if (kind === KIND.step) {
           step = hash(bytes, at, end, step);
         } else {
@@ -195,6 +196,16 @@ export class RowReader {
     return true;
   }
 
+  /** Days are few and rows are many: each is read once. */
+  private dayOf(bytes: Uint8Array, from: number, to: number): number | null {
+    const code = hash(bytes, from, to, 0);
+    const known = this.days.get(code);
+    if (known !== undefined) return known;
+    const days = timeCell(plainCell(this.text(bytes, from, to)), this.plan.dateFormat)?.days ?? null;
+    this.days.set(code, days);
+    return days;
+  }
+
   private learnState(code: number, text: string): number {
     const state = stateOf(plainCell(text));
     this.states.set(code, state);
@@ -211,6 +222,7 @@ function planOf({ layout, columns, timeFormat }: LogMapping) {
   const code = (text: string) => text.charCodeAt(0);
   const textTime = TEXT_TIMES.includes(timeFormat);
   const taken = new Set<number>();
+  const date = columns.find(({ quantity }) => quantity === 'date');
   const uses = columns.map(({ quantity, counts }) => {
     if (quantity === 'step') return { kind: KIND.step, slot: -1 };
     if (quantity === 'state') return { kind: KIND.state, slot: -1 };
@@ -241,7 +253,7 @@ function planOf({ layout, columns, timeFormat }: LogMapping) {
     commentMark: [...(layout.commentMark ?? '')].map(code),
     readsTime: taken.has(SLOT.time),
     numberBase: !textTime && DATED_TIMES.includes(timeFormat),
-    dateFormat: timeFormat === 'iso' || timeFormat === 'monthFirst' ? timeFormat : ('dayFirst' as const),
+    dateFormat: DATES.find((format) => format === date?.unit) ?? 'iso',
     has: {
       series: Array.from({ length: SLOTS }, (_, slot) => taken.has(slot)),
       step: has(KIND.step) || has(KIND.state),
