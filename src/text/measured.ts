@@ -110,6 +110,11 @@ function listWords(grades: readonly Grade[]): string {
   return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
 }
 
+/** Begins with a capital where it begins with a letter. */
+function asSentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
 export const measuredWords = {
   title: 'Readings',
   fromTests: 'From your tests',
@@ -119,6 +124,8 @@ export const measuredWords = {
   notYet: 'Type what you measured, or choose what you see.',
   /** After the readings: what they come to. */
   comesTo: (what: string, grades: readonly Grade[]) => `${what}: ${listWords(grades)}`,
+  /** The same as a line of its own. */
+  line: (what: string, grades: readonly Grade[]) => `${asSentence(what)}: ${listWords(grades)}.`,
   part: 'More readings, or a sentence you know to be true, settle it.',
   notAllRead: 'not every cell read',
   or: (alternatives: readonly string[]) => alternatives.join(', or '),

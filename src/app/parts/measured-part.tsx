@@ -23,7 +23,7 @@ export function MeasuredPart({ item, result, answer, owner, testsHref, onValue }
   const overrules = result?.measured?.overrules ?? null;
   if (item.kind === 'look') return null;
   const values = answer?.kind === 'readings' ? answer.values : {};
-  const lines = found === null ? [] : [say.comesTo(found, possible)];
+  const lines = found === null ? [] : [say.line(found, possible)];
   if (overrules !== null) lines.push(say.overruled(overrules));
   else if (found !== null && possible.length > 1) lines.push(say.part);
   return (

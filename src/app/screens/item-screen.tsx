@@ -212,13 +212,15 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
           {itemWords.whyItMatters}
         </button>
       </div>
-      <EvidenceChoice
-        evidence={evidence}
-        onChoose={(next) => {
-          setPlanned(next);
-          if (answer?.kind === 'grade') void give({ ...answer, evidence: next }, itemWords.evidence[next]);
-        }}
-      />
+      {result?.because !== 'measured' && (
+        <EvidenceChoice
+          evidence={evidence}
+          onChoose={(next) => {
+            setPlanned(next);
+            if (answer?.kind === 'grade') void give({ ...answer, evidence: next }, itemWords.evidence[next]);
+          }}
+        />
+      )}
       <p class="small slot" role="status">
         {said(answer, result)}
       </p>
