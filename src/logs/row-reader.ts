@@ -164,7 +164,7 @@ export class RowReader {
   }
 
   private reasonAgainst(seen: number, badTime: boolean, bad: boolean): RejectReason | null {
-    if (badTime) return 'badTime';
+    if (badTime || (seen & 1 && !Number.isFinite(this.values[SLOT.time] as number))) return 'badTime';
     if (this.plan.readsTime && !(seen & 1)) return seen === 0 && !bad ? 'tooFewCells' : 'badTime';
     if (bad) return 'notANumber';
     if ((seen & 6) === 0) return 'emptyCell';

@@ -10,7 +10,7 @@ export function runOnCounter(counterAh: Float64Array, count: number, net: boolea
   let before = Number.NaN;
   for (let at = 0; at < count; at++) {
     const now = counterAh[at] as number;
-    if (!Number.isNaN(now)) {
+    if (Number.isFinite(now)) {
       if (!Number.isNaN(before)) total += increase(before, now, net);
       before = now;
     }

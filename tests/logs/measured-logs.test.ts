@@ -135,6 +135,21 @@ describe.skipIf(!here)('measured logs', () => {
     expect(ends(unstepped)).toEqual(expected);
   });
 
+  it.each([4, 8, 16])(
+    'tells the same ends when every voltage is %i times as large (made from the logs of LFP cells)',
+    (cells) => {
+      for (const { file, end, lines = [0, 0] } of measured.filter((segment) => segment.file.startsWith('lfp'))) {
+        const { runs } = readBytes(new Uint8Array(readFileSync(join(FOLDER, file))), {
+          change: (mapping) => ({
+            ...mapping,
+            columns: mapping.columns.map((use) => (use.quantity === 'voltage' ? { ...use, scale: cells } : use)),
+          }),
+        });
+        expect(runs.find(({ lastLine }) => lastLine === lines[1])?.end).toBe(end);
+      }
+    },
+  );
+
   it('shows the temperature of the cell, not of the air: 25.9 °C rising to 26.1 °C over 1C for 30 min', () => {
     const [run] = readFile('lfp-26650-25c/A002_PeriodicPulseData.csv').runs;
     expect(run?.temperatures).toMatchObject({ startDegC: 25.899, endDegC: 26.095 });
@@ -178,14 +193,15 @@ describe.skipIf(!here)('measured logs', () => {
 });
 
 /** As many as run above where the folder is here; kept right by the check below. */
-const COUNT = 38;
+const COUNT = 41;
 
 if (here) {
   it(`counts ${COUNT} tests on measured logs, itself among them`, () => {
     const fixed = 8;
     const cuts = 3;
+    const packs = 3;
     const counters = measured.filter((segment) => segment.counters !== undefined).length;
-    expect(2 * measured.length + counters - 1 + fixed + cuts).toBe(COUNT);
+    expect(2 * measured.length + counters - 1 + fixed + cuts + packs).toBe(COUNT);
   });
 } else {
   it.skip(`${COUNT} tests on measured logs: ${FOLDER} is not here`, () => {});
