@@ -45,6 +45,9 @@ async function type(page: Page, label: string, text: string): Promise<void> {
   await box.blur();
 }
 
+/** In a list of tests: results beneath it say the same again. */
+const listed = (page: Page, text: string) => page.locator('.lines').getByText(text, { exact: true });
+
 const choose = (page: Page, text: string) => page.getByRole('radio', { name: text, exact: true }).tap();
 
 async function typeTrip(page: Page): Promise<void> {
@@ -92,9 +95,9 @@ it('a deleted trip is back after Undo, with every figure', async () => {
   await expectTitle(page, tripWords.title);
   await page.getByText(say.none, { exact: true }).waitFor();
   await tapButton(page, 'Undo');
-  await page.getByText('220\u00a0A: opened after 4\u00a0s', { exact: true }).waitFor();
+  await listed(page, '220\u00a0A: opened after 4\u00a0s').waitFor();
   await page.reload();
-  await page.getByText('220\u00a0A: opened after 4\u00a0s', { exact: true }).waitFor();
+  await listed(page, '220\u00a0A: opened after 4\u00a0s').waitFor();
 });
 
 it('a trip that lacks what makes it one says so, outlives a reload, and is stored once it is complete', async () => {
@@ -112,7 +115,7 @@ it('a trip that lacks what makes it one says so, outlives a reload, and is store
   await choose(page, tripWords.notOpened);
   await untilSaved(page, say.changed(tripWords.one, tripWords.labels.opened));
   await tapLink(page, say.done);
-  await page.getByText('220\u00a0A: carried for 4\u00a0s, did not open', { exact: true }).waitFor();
+  await listed(page, '220\u00a0A: carried for 4\u00a0s, did not open').waitFor();
   expect(await page.getByText(say.unfinished, { exact: true }).count()).toBe(0);
 });
 
@@ -130,7 +133,7 @@ it('what cannot be kept stays in its box with a sentence, and what was stored be
   await page.getByText(fieldWords.notANumber('12 or so'), { exact: true }).waitFor();
   expect(await box.inputValue()).toBe('12 or so');
   await tapLink(page, say.done);
-  await page.getByText('12\u00a0mA', { exact: true }).waitFor();
+  await listed(page, '12\u00a0mA').waitFor();
 
   await begin(page, 'lead', leadWords.one);
   await choose(page, leadWords.places.main);
@@ -141,7 +144,7 @@ it('what cannot be kept stays in its box with a sentence, and what was stored be
   await type(page, leadWords.labels.printedAwg, 'AWG 00');
   await untilSaved(page, say.changed(leadWords.one, leadWords.labels.printedAwg));
   await tapLink(page, say.done);
-  await page.getByText(`${leadWords.places.main} · ${leadWords.awg('2/0')}`, { exact: true }).waitFor();
+  await listed(page, `${leadWords.places.main} · ${leadWords.awg('2/0')}`).waitFor();
 });
 
 it('two figures typed one straight after the other are both kept', async () => {
@@ -203,7 +206,7 @@ it('hot and cold stand behind Make safe, the live and open state, and seven caut
   await type(page, sensorWords.reached, '-12');
   await page.getByText(cutOffWords.pastSensor('\u221212\u00a0°C', '\u221210\u00a0°C'), { exact: true }).waitFor();
   await tapLink(page, say.done);
-  await page.getByText('Cold, charging: did not cut off, reached \u221212\u00a0°C', { exact: true }).waitFor();
+  await listed(page, 'Cold, charging: did not cut off, reached \u221212\u00a0°C').waitFor();
   await goTo(page, `#/${packId}/live-tests`);
   expect(await page.locator('.line', { hasText: sensorWords.title }).count()).toBe(0);
 });
