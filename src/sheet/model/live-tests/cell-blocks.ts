@@ -8,7 +8,8 @@ import type { Block, ResultBlock, ResultRow } from '../sheet.ts';
 import { cellPlotBlocks } from './cell-plot-blocks.ts';
 import { workingOfCells } from './cell-working.ts';
 import type { LiveContext } from './live-context.ts';
-import { closingRows, figureRow, only, row, testName, testTitle, workedOut } from './test-rows.ts';
+import { closingRows, figureRow, only, row, testName, testTitle } from './test-rows.ts';
+import { workedOut } from './worked-out.ts';
 
 /** Every round of readings at the cells, or the one with this id, each with its bars. */
 export function cellBlocks(context: LiveContext, id?: string): Block[] {

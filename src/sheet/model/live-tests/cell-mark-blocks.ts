@@ -6,7 +6,8 @@ import { cellMarkWords as say } from '../../../text/live-tests/results/cell-mark
 import { testWords } from '../../../text/live-tests/results/test.ts';
 import type { Block, ResultBlock, ResultRow } from '../sheet.ts';
 import type { LiveContext } from './live-context.ts';
-import { closingRows, only, row, testName, testTitle, workedOut } from './test-rows.ts';
+import { closingRows, only, row, testName, testTitle } from './test-rows.ts';
+import { workedOut } from './worked-out.ts';
 import { workingOf } from './working-of.ts';
 
 /** Codes on cells taken apart, the raw characters beside any date. One that reads well is no proof. */

@@ -7,8 +7,9 @@ import { figureIn, plusMinusMoney } from '../../../text/live-tests/results/figur
 import { testWords } from '../../../text/live-tests/results/test.ts';
 import type { Block, ResultBlock } from '../sheet.ts';
 import type { LiveContext } from './live-context.ts';
-import { figureRow, row, workedOut } from './test-rows.ts';
+import { figureRow, row } from './test-rows.ts';
 import { uncertaintyBasis } from './uncertainty-words.ts';
+import { workedOut } from './worked-out.ts';
 import { workingOf } from './working-of.ts';
 
 /** What a delivered kilowatt-hour costs and on what that rests, or why it is not known. */

@@ -9,7 +9,8 @@ import { testWords } from '../../../text/live-tests/results/test.ts';
 import type { UnitChoice } from '../../../units/unit-choice.ts';
 import type { Block, ResultBlock, ResultRow } from '../sheet.ts';
 import type { LiveContext } from './live-context.ts';
-import { closingRows, figureRow, row, testName, testTitle, workedOut } from './test-rows.ts';
+import { closingRows, figureRow, row, testName, testTitle } from './test-rows.ts';
+import { workedOut } from './worked-out.ts';
 import { workingOf } from './working-of.ts';
 
 /** The cut-offs that were tried, trial by trial, with what is left; and which of these kinds were not tried. */
@@ -55,7 +56,10 @@ function trialBlock(trial: CutOffTrial, result: CutOffResult, { place, context }
         : []),
       ...closingRows(cutOff, context),
     ],
-    working: limit === null ? null : workingOf({ formulas: [say.formula], inputs: [], sources: [sourceOf(limit)] }),
+    working:
+      limit === null
+        ? null
+        : workingOf({ formulas: [say.formula], inputs: [], sources: [sourceOf(limit, result.kind)] }),
   };
 }
 
@@ -137,7 +141,8 @@ function afterwardsRows({ cutOff }: CutOffTrial, units: UnitChoice): ResultRow[]
   ];
 }
 
-function sourceOf(limit: CutOffLimit): CalculationSource {
-  if (limit.from === 'nameplate') return 'claimedLimits';
-  return limit.of === 'sensor' ? 'sensorLimits' : 'cellLimits';
+function sourceOf(limit: CutOffLimit, kind: CutOffKind): CalculationSource {
+  if (limit.from === 'nameplate') return limit.of === 'current' ? 'claimedCurrent' : 'claimedLimits';
+  // The lowest temperature at which a cell may be charged stands in its data sheet, the highest of a sensor does not.
+  return limit.of === 'sensor' && kind !== 'coldCharge' ? 'sensorLimits' : 'cellLimits';
 }

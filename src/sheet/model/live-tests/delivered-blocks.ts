@@ -4,13 +4,15 @@ import { capacityResult } from '../../../grading/live-tests/capacity-result.ts';
 import type { CapacityResult, Delivered } from '../../../grading/live-tests/results.ts';
 import { deliveredResultWords as say } from '../../../text/live-tests/results/delivered.ts';
 import { figureIn, plusMinus, rateC, sharePercent } from '../../../text/live-tests/results/figures.ts';
+import type { CalculationSource } from '../../../text/live-tests/results/sources.ts';
 import { testWords } from '../../../text/live-tests/results/test.ts';
 import type { Block, ResultBlock } from '../sheet.ts';
 import type { LiveContext } from './live-context.ts';
 import { PLOT_WIDTH } from './plot-size.ts';
 import { notCountedBecause, runInputs, runName } from './run-name.ts';
-import { figureRow, row, workedOut } from './test-rows.ts';
+import { figureRow, row } from './test-rows.ts';
 import { uncertaintyBasis } from './uncertainty-words.ts';
+import { workedOut } from './worked-out.ts';
 import { workingOf } from './working-of.ts';
 
 /** Delivered against promised at a glance, and what does not count as capacity and why. */
@@ -121,7 +123,7 @@ function deliveredBlock(context: LiveContext, capacity: CapacityResult): ResultB
               ...figureRow(say.labels.promisedEnergy, promised?.energyWh, { say: (value) => figureIn(value, 'Wh') }),
             ].map(({ label, value }) => ({ label, value })),
             uncertainty: uncertaintyBasis(runs, delivered.runIds),
-            sources: ['completeRun', 'rate', 'nearRate', 'definition', 'uncertainty'],
+            sources: sourcesOf(delivered),
           }),
   };
 }
@@ -153,4 +155,13 @@ function notCountedBlocks(capacity: CapacityResult): Block[] {
     text: say.doesNotCount(runName(capacity.runs, result.run.id), testWords.sentenced(notCountedBecause(result))),
   }));
   return [{ kind: 'list', items }];
+}
+
+function sourcesOf({ atLeast, chargeUncertaintyAh, energyUncertaintyWh }: Delivered): CalculationSource[] {
+  return [
+    'completeRun',
+    ...(atLeast ? [] : (['rate', 'nearRate'] as const)),
+    'definition',
+    ...(chargeUncertaintyAh === null && energyUncertaintyWh === null ? [] : (['uncertainty'] as const)),
+  ];
 }

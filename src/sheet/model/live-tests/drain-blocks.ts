@@ -5,7 +5,8 @@ import { drainWords as say } from '../../../text/live-tests/results/drain.ts';
 import { figure, figureIn } from '../../../text/live-tests/results/figures.ts';
 import type { Block, ResultBlock } from '../sheet.ts';
 import type { LiveContext } from './live-context.ts';
-import { closingRows, figureRow, only, row, testName, testTitle, workedOut } from './test-rows.ts';
+import { closingRows, figureRow, only, row, testName, testTitle } from './test-rows.ts';
+import { workedOut } from './worked-out.ts';
 import { workingOf } from './working-of.ts';
 
 /** What the pack draws by itself, and how long it lasts so. */

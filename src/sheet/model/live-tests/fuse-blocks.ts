@@ -7,7 +7,8 @@ import { fuseWords as say } from '../../../text/live-tests/results/fuse.ts';
 import { testWords } from '../../../text/live-tests/results/test.ts';
 import type { Block, ResultBlock, ResultRow, Working } from '../sheet.ts';
 import type { LiveContext } from './live-context.ts';
-import { figureRow, row, workedOut } from './test-rows.ts';
+import { figureRow, row } from './test-rows.ts';
+import { workedOut } from './worked-out.ts';
 import { workingOf } from './working-of.ts';
 
 /** From this nominal voltage the fuse must not exceed its leads. The same as in calc/terminal-fuse-advice.ts. */
@@ -58,13 +59,13 @@ function adviceRows(advice: FuseResult['advice'], isStricter: boolean): ResultRo
     ...row(say.labels.most, amperes(advice.mostA), say.mostNote(isStricter)),
   ];
   if (!advice.fits) return [...limits, ...row(say.labels.why, say.why(amperes(advice.leastA), amperes(advice.mostA)))];
-  return [...limits, ...row(say.labels.voltage, volts(advice.dcVoltageV)), ...interruptRow(advice)];
+  return [...limits, ...row(say.labels.voltage, say.orMore(volts(advice.dcVoltageV))), ...interruptRow(advice)];
 }
 
 function interruptRow(advice: Extract<FuseResult['advice'], { fits: true }>): ResultRow[] {
   const { interruptA, interruptAtLeast20kA } = advice;
   if (!interruptAtLeast20kA) {
-    return interruptA === null ? [] : row(say.labels.interrupt, say.interruptFrom(kiloamperes(interruptA)));
+    return interruptA === null ? [] : row(say.labels.interrupt, say.orMore(kiloamperes(interruptA)));
   }
   const value = interruptA === null ? say.interrupt20kA : say.interruptAbove(lowerKiloamperes(interruptA));
   return row(say.labels.interrupt, value, say.interruptUnknown);

@@ -5,7 +5,8 @@ import { figureIn, rise } from '../../../text/live-tests/results/figures.ts';
 import { jointWords as say } from '../../../text/live-tests/results/joint.ts';
 import type { Block, ResultBlock, Working } from '../sheet.ts';
 import type { LiveContext } from './live-context.ts';
-import { closingRows, figureRow, only, testName, testTitle, workedOut } from './test-rows.ts';
+import { closingRows, figureRow, only, testName, testTitle } from './test-rows.ts';
+import { workedOut } from './worked-out.ts';
 import { workingOf } from './working-of.ts';
 
 /** Joints under load: how warm they get, now and at the promised current, and their resistance. */

@@ -1,7 +1,7 @@
 import { leadResults } from '../../../grading/live-tests/lead-result.ts';
 import type { LeadResult } from '../../../grading/live-tests/results.ts';
 import { formatLength, formatTemperature } from '../../../text/format-unit.ts';
-import { figureIn, span } from '../../../text/live-tests/results/figures.ts';
+import { figureIn, roughIn, span } from '../../../text/live-tests/results/figures.ts';
 import { leadWords as say } from '../../../text/live-tests/results/lead.ts';
 import { testWords } from '../../../text/live-tests/results/test.ts';
 import type { Block, ResultBlock, ResultRow } from '../sheet.ts';
@@ -10,8 +10,9 @@ import { wayWords } from './lead-way.ts';
 import { workingOfLead } from './lead-working.ts';
 import type { LiveContext } from './live-context.ts';
 import { meltingRow } from './melting-row.ts';
-import { closingRows, figureRow, only, row, testTitle, workedOut } from './test-rows.ts';
+import { closingRows, figureRow, only, row, testTitle } from './test-rows.ts';
 import { withstandRow } from './withstand-words.ts';
+import { workedOut } from './worked-out.ts';
 
 /** Leads and bars: their section with the way it is known, what they may carry, and how long they stand a trip. */
 export function leadBlocks(context: LiveContext, id?: string): Block[] {
@@ -81,12 +82,12 @@ function allowableLacks({ form, metal = 'copper', insulationDegC }: LeadResult['
 function loadedRows(result: LeadResult, { units }: LiveContext): ResultRow[] {
   const { densityAPerMm2, resistanceMohm, resistanceAtDegC, dropMv, heatW } = result;
   return [
-    ...figureRow(say.labels.density, densityAPerMm2, { say: (density) => figureIn(density, 'A/mm²') }),
+    ...figureRow(say.labels.density, densityAPerMm2, { say: (density) => roughIn(density, 'A/mm²') }),
     ...figureRow(say.labels.resistance, resistanceMohm, {
-      say: (mohm) => figureIn(mohm, 'mΩ'),
+      say: (mohm) => roughIn(mohm, 'mΩ'),
       note: say.atTemperature(formatTemperature(resistanceAtDegC, units)),
     }),
-    ...figureRow(say.labels.drop, dropMv, { say: (mv) => figureIn(mv, 'mV') }),
-    ...figureRow(say.labels.heat, heatW, { say: (watts) => figureIn(watts, 'W') }),
+    ...figureRow(say.labels.drop, dropMv, { say: (mv) => roughIn(mv, 'mV') }),
+    ...figureRow(say.labels.heat, heatW, { say: (watts) => roughIn(watts, 'W') }),
   ];
 }

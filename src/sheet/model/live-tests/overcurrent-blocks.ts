@@ -6,10 +6,11 @@ import { overcurrentWords as say } from '../../../text/live-tests/results/over-c
 import { testWords } from '../../../text/live-tests/results/test.ts';
 import type { Block, ResultBlock, ResultRow } from '../sheet.ts';
 import type { LiveContext } from './live-context.ts';
-import { closingRows, figureRow, row, testName, testTitle, workedOut } from './test-rows.ts';
+import { closingRows, figureRow, row, testName, testTitle } from './test-rows.ts';
 import { tripPlotBlock } from './trip-plot-block.ts';
 import { tripWords } from './trip-words.ts';
 import { withstandInputs, withstandRow } from './withstand-words.ts';
+import { workedOut } from './worked-out.ts';
 import { workingOf } from './working-of.ts';
 
 /** What the pack does about too much current: the verdict, the plot, and every trip. Nothing without a trip. */

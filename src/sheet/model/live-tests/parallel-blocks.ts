@@ -8,7 +8,8 @@ import { testWords } from '../../../text/live-tests/results/test.ts';
 import type { Block, PlotBlock, ResultBlock, ResultRow } from '../sheet.ts';
 import type { LiveContext } from './live-context.ts';
 import { PLOT_WIDTH } from './plot-size.ts';
-import { closingRows, figureRow, only, row, testName, testTitle, workedOut } from './test-rows.ts';
+import { closingRows, figureRow, only, row, testName, testTitle } from './test-rows.ts';
+import { workedOut } from './worked-out.ts';
 import { workingOf } from './working-of.ts';
 
 /** How packs or strings side by side shared a run. */

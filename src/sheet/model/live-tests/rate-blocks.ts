@@ -7,7 +7,8 @@ import { testWords } from '../../../text/live-tests/results/test.ts';
 import type { Block, ResultBlock } from '../sheet.ts';
 import type { LiveContext } from './live-context.ts';
 import { runInputs, runName } from './run-name.ts';
-import { row, workedOut } from './test-rows.ts';
+import { row } from './test-rows.ts';
+import { workedOut } from './worked-out.ts';
 import { workingOf } from './working-of.ts';
 
 /** What a hard rate leaves of a gentle one, and the exponent, or why neither is given. */

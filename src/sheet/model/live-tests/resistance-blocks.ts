@@ -6,7 +6,8 @@ import { resistanceWords as say } from '../../../text/live-tests/results/resista
 import { testWords } from '../../../text/live-tests/results/test.ts';
 import type { Block, ResultBlock, Working } from '../sheet.ts';
 import type { LiveContext } from './live-context.ts';
-import { closingRows, figureRow, only, row, testName, testTitle, workedOut } from './test-rows.ts';
+import { closingRows, figureRow, only, row, testName, testTitle } from './test-rows.ts';
+import { workedOut } from './worked-out.ts';
 import { workingOf } from './working-of.ts';
 
 /** Resistances from two loads or a pulse, or why there is no figure. */

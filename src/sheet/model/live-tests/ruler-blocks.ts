@@ -4,7 +4,8 @@ import { formatLength } from '../../../text/format-unit.ts';
 import { rulerWords as say } from '../../../text/live-tests/results/ruler.ts';
 import type { Block, ResultBlock, ResultRow } from '../sheet.ts';
 import type { LiveContext } from './live-context.ts';
-import { figureRow, only, row, testName, testTitle, workedOut } from './test-rows.ts';
+import { figureRow, only, row, testName, testTitle } from './test-rows.ts';
+import { workedOut } from './worked-out.ts';
 import { workingOf } from './working-of.ts';
 
 /** Distances taken from photos by a card, each with how sure it is. */

@@ -10,8 +10,9 @@ import type { LiveContext } from './live-context.ts';
 import { evidenceWords } from './run-evidence.ts';
 import { logRows } from './run-log-rows.ts';
 import { notCountedBecause, runName } from './run-name.ts';
-import { closingRows, figureRow, only, row, testTitle, workedOut } from './test-rows.ts';
+import { closingRows, figureRow, only, row, testTitle } from './test-rows.ts';
 import { uncertaintyBasis, uncertaintyLacks } from './uncertainty-words.ts';
+import { workedOut } from './worked-out.ts';
 import { workingOf } from './working-of.ts';
 
 /** Every run, or the one with this id: what it gave, how it began and ended, and how well that is known. */

@@ -10,7 +10,8 @@ import type { Block, PlotBlock } from '../sheet.ts';
 import type { LiveContext } from './live-context.ts';
 import { PLOT_HEIGHT, PLOT_WIDTH } from './plot-size.ts';
 import { runName } from './run-name.ts';
-import { only, workedOut } from './test-rows.ts';
+import { only } from './test-rows.ts';
+import { workedOut } from './worked-out.ts';
 
 /** The runs over one another, against time and against charge; or one of them. Nothing without a curve. */
 export function runPlotBlocks(context: LiveContext, id?: string): Block[] {

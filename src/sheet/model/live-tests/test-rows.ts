@@ -1,6 +1,6 @@
 import { formatDay } from '../../../text/format-day.ts';
 import { testWords as say } from '../../../text/live-tests/results/test.ts';
-import type { Block, ResultRow } from '../sheet.ts';
+import type { ResultRow } from '../sheet.ts';
 import type { LiveContext } from './live-context.ts';
 
 /** What every test carries. */
@@ -46,14 +46,4 @@ export function closingRows(test: AnyTest, { tests }: LiveContext): ResultRow[] 
 /** All of one kind, or the one that is asked for. */
 export function only<T>(all: readonly T[], id: string | undefined, idOf: (one: T) => string): readonly T[] {
   return id === undefined ? all : all.filter((one) => idOf(one) === id);
-}
-
-/** A figure so far out that a calculation refuses it takes no other result with it: it is said, and stays stored. */
-export function workedOut(matter: string, make: () => Block[]): Block[] {
-  try {
-    return make();
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    return [{ kind: 'paragraph', text: say.troubled(matter, error.message), tone: 'caution' }];
-  }
 }

@@ -35,7 +35,7 @@ export const cellWords = {
   cells: (numbers: readonly number[]) =>
     numbers.length === 1 ? `cell\u00a0${numbers[0]}` : `cells ${numbers.join(', ')}`,
   apartNone: 'none',
-  cannotTell: (because: string) => `cannot tell: ${because}`,
+  cannotTell: (because: string) => `cannot tell, ${because}`,
   because: {
     fewerThanSix: 'fewer than six cells were read',
     noSpread: 'all read the same',
@@ -43,11 +43,11 @@ export const cellWords = {
   },
   bands: {
     below20: 'below 20 %',
-    cannotTell: 'cannot tell: on the plateau',
+    cannotTell: 'cannot tell, on the plateau',
     over90: 'over 90 %',
-    notRested: 'cannot tell: not rested for 30 min, or not said for how long',
+    notRested: 'cannot tell, not rested for 30 min or not said for how long',
   },
-  band: (band: string, cells: string) => `${band}: ${cells}`,
+  band: (band: string, cells: string) => `${cells}: ${band}`,
   worstBms: (error: string) => `worst ${error}`,
   bmsErrors: (list: readonly string[]) => list.join(', '),
   bmsError: (cell: string, error: string) => `${cell} ${error}`,

@@ -29,6 +29,11 @@ export function figureIn(value: number, unit: string): string {
   return withUnit(figure(value), unit);
 }
 
+/** To three digits: what rests on a section is not known better. */
+export function roughIn(value: number, unit: string): string {
+  return figureIn(Number(value.toPrecision(3)), unit);
+}
+
 /** "97.4 %". */
 export function sharePercent(frac: number): string {
   return withUnit(formatFixed(frac * 100, 1), '%');

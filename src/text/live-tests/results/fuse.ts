@@ -20,7 +20,7 @@ export const fuseWords = {
     stricter
       ? 'what the main leads are allowed, or the next standard size up to 150 % of it'
       : '150 % of what the main leads are allowed',
-  interruptFrom: (current: string) => `${current} or more`,
+  orMore: (figure: string) => `${figure} or more`,
   interrupt20kA: '20 kA or more',
   interruptAbove: (current: string) => `more than ${current}, and 20 kA or more`,
   interruptUnknown: 'the fault current is not known, or only from below',

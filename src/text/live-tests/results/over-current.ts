@@ -24,7 +24,7 @@ export const overcurrentWords = {
     recovery: 'Came back',
     share: 'Of the promised continuous current',
   },
-  after: (current: string, time: string) => `${current}: after ${time}`,
+  after: (current: string, time: string) => `${time} at ${current}`,
   heldFor: (current: string, time: string) => `${current} for ${time}`,
   opened: (time: string) => `opened after ${time}`,
   openedAtOnce: 'opened at once',
@@ -44,7 +44,7 @@ export const overcurrentWords = {
   notTestedNote:
     '“None seen” takes 1.5 × the promised continuous current, held 60 s. Nothing is asked for beyond the nameplate.',
   noClaimNote: 'The nameplate promises no continuous current to hold this against.',
-  fuseRemedy: 'a fuse at the terminal, sized by the advice below',
+  fuseRemedy: 'a fuse at the terminal, sized by the fuse advice',
   startMark: (temperature: string) => `from ${temperature}, as the insulation is marked`,
   startAround: (temperature: string) => `from ${temperature}, as around it`,
   each: (current: string) => `${current} in each conductor`,

@@ -35,8 +35,9 @@ export const CALCULATION_SOURCES = {
   refusedResistance: 'no figure near full, below the knee or without a step of current: our choice',
   jointRise: 'Joule’s law with a constant thermal resistance',
   cellLimits: 'limits of a cell: a 202 Ah LFP cell data sheet (Rev 0, 2020); what is too late: our choice',
-  sensorLimits: 'limits at the sensor: our choice',
-  claimedLimits: 'limit: the nameplate; what is too late: our choice',
+  sensorLimits: 'limits at a warm sensor: our choice',
+  claimedLimits: 'limit: the nameplate; what is too late, 10 K beyond: our choice',
+  claimedCurrent: 'limit: 1.25 × the charge current of the nameplate, too late: 2 ×: our choice',
   cellCode:
     'GB/T 34014-2017, places as an open data model of the trade gives them (traction battery code 2.0.0); the standard was not opened',
   idCard: 'size of an ID-1 card: ISO/IEC 7810:2019, 5.1, from memory; plane to plane: by definition',

@@ -12,7 +12,8 @@ export const testWords = {
   yes: 'yes',
   no: 'no',
   labels: { instrument: 'Measured with', note: 'The tester notes', uncertainty: 'Uncertainty' },
-  /** A figure out of all reach: said in place of the results, which are kept. */
-  troubled: (title: string, message: string) => `${title}: could not be worked out. ${message}`,
+  /** Said in place of the results of one matter. */
+  outOfReach: (matter: string) =>
+    `${matter}: could not be worked out, for a figure in it is out of all reach. It is kept as it was typed: correct it under Live tests.`,
   formulas: (formulas: readonly string[]) => formulas.join('; '),
 };
