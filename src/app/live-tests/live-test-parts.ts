@@ -1,8 +1,10 @@
+import { cellsKind } from './kinds/cells.ts';
 import { cutOffKind } from './kinds/cut-off.ts';
 import { drainKind } from './kinds/drain.ts';
 import { instrumentKind } from './kinds/instrument.ts';
 import { jointKind } from './kinds/joint.ts';
 import { leadKind } from './kinds/lead.ts';
+import { parallelKind } from './kinds/parallel.ts';
 import { readOutKind } from './kinds/read-out.ts';
 import { resistanceKind } from './kinds/resistance.ts';
 import { sensorKind } from './kinds/sensor.ts';
@@ -19,10 +21,12 @@ export const LIVE_TEST_PARTS: readonly LiveTestPart[] = [
   logPart,
   oneByOne(tripKind),
   oneByOne(cutOffKind),
+  oneByOne(cellsKind),
   oneByOne(resistanceKind),
   oneByOne(leadKind),
   oneByOne(jointKind),
   oneByOne(drainKind),
+  oneByOne(parallelKind),
   oneByOne(readOutKind),
   oneByOne(instrumentKind),
   oneByOne(sensorKind, 'sensors'),
