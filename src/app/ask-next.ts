@@ -1,5 +1,5 @@
 import { lookHereNext } from '../grading/look-here-next.ts';
-import type { LidOffState } from '../schema/checklist.ts';
+import type { LidOffState } from '../schema/pack-states.ts';
 import { type Asking, type Question, questionId, questionsOf } from './questions.ts';
 
 export interface AskNext {

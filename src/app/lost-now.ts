@@ -1,5 +1,5 @@
 import { type LastChance, lostOnLeaving } from '../grading/lost-on-leaving.ts';
-import type { LidOffState } from '../schema/checklist.ts';
+import type { LidOffState } from '../schema/pack-states.ts';
 import { photoItemIds } from './photo-item-ids.ts';
 import type { Asking } from './questions.ts';
 

@@ -1,6 +1,7 @@
 import type { Grading } from '../grading/grading.ts';
 import type { PackRecord } from '../record/pack-record.ts';
-import type { Checklist, Fact, Item, PackState } from '../schema/checklist.ts';
+import type { Checklist, Fact, Item } from '../schema/checklist.ts';
+import type { PackState } from '../schema/pack-states.ts';
 
 /** What is asked one at a time: an item to grade, or a fact about the pack. */
 export type Question = { kind: 'item'; item: Item; open: boolean } | { kind: 'fact'; fact: Fact; open: boolean };

@@ -1,4 +1,4 @@
-import { LID_OFF_STATES, type LidOffState, PACK_STATES } from '../schema/checklist.ts';
+import { LID_OFF_STATES, type LidOffState, PACK_STATES } from '../schema/pack-states.ts';
 import { type Asking, questionsOf } from './questions.ts';
 
 export interface ZoneProgress {

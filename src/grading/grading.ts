@@ -1,5 +1,6 @@
-import type { Likelihood, RiskLevel, Route, Severity } from '../schema/checklist.ts';
+import type { Likelihood, RiskLevel, Severity } from '../schema/checklist.ts';
 import type { Evidence, Grade, Outcome } from '../schema/grade.ts';
+import type { Route } from '../schema/pack-states.ts';
 import type { VerdictName } from '../schema/verdict.ts';
 import type { Derived } from './derive/figure.ts';
 

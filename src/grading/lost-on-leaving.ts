@@ -1,4 +1,5 @@
-import { type Checklist, type Item, LID_OFF_STATES, type LidOffState } from '../schema/checklist.ts';
+import type { Checklist, Item } from '../schema/checklist.ts';
+import { LID_OFF_STATES, type LidOffState } from '../schema/pack-states.ts';
 import { isFinding } from './item-risk.ts';
 import type { Judged } from './judged.ts';
 import { isSettled } from './outcome-set.ts';

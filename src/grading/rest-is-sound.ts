@@ -1,4 +1,5 @@
-import type { Checklist, Item, PackState } from '../schema/checklist.ts';
+import type { Checklist, Item } from '../schema/checklist.ts';
+import type { PackState } from '../schema/pack-states.ts';
 import { factSays, knownFacts } from './facts.ts';
 import type { Judged } from './judged.ts';
 import { answerOf, isAsked } from './outcomes.ts';

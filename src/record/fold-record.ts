@@ -1,9 +1,9 @@
 import type { Answer } from '../schema/answer.ts';
 import { checkEntry, type EntryCheck } from '../schema/check-entry.ts';
-import { LID_OFF_STATES, type LidOffState, type Route } from '../schema/checklist.ts';
 import type { DefinitionReference } from '../schema/definition-reference.ts';
 import type { Entry, Subject } from '../schema/entry.ts';
 import type { MakeSafe } from '../schema/make-safe.ts';
+import { LID_OFF_STATES, type LidOffState, type Route } from '../schema/pack-states.ts';
 import { foldLiveTests } from './fold-live-tests.ts';
 import { foldPhotos } from './fold-photos.ts';
 import { keyText, mergeEntries } from './merge-entries.ts';

@@ -1,11 +1,11 @@
 import type { Afterwards } from '../schema/afterwards.ts';
 import type { Answer } from '../schema/answer.ts';
 import type { Callout } from '../schema/callout.ts';
-import type { LidOffState, Route } from '../schema/checklist.ts';
 import type { DefinitionReference } from '../schema/definition-reference.ts';
 import type { LiveTests } from '../schema/live-tests/live-tests.ts';
 import type { MakeSafe } from '../schema/make-safe.ts';
 import type { Nameplate } from '../schema/nameplate.ts';
+import type { LidOffState, Route } from '../schema/pack-states.ts';
 import type { Photo } from '../schema/photo.ts';
 
 /** A callout as folded: its id, and its number among the leaders of its photo (null for kinds that carry none). */

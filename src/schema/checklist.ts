@@ -1,23 +1,13 @@
 import * as v from 'valibot';
 import { DERIVATIONS, type DerivationName, MEASURES, type MeasureName } from './figures.ts';
 import { gradeSchema } from './grade.ts';
+import { PACK_STATES, ROUTES } from './pack-states.ts';
 import { idSchema, lineSchema, sentenceSchema } from './text-limits.ts';
 
 /**
  * Shape of a checklist definition file. What the shape alone cannot say (references, order of credits, short route …)
  * is in check-definition.ts.
  */
-
-/** The state of the pack in which a question is put. */
-export const PACK_STATES = ['arrival', 'loaded', 'untouched', 'liveOpen', 'apart'] as const;
-export type PackState = (typeof PACK_STATES)[number];
-
-/** The three states of Lid off, in the order in which a pack goes through them. */
-export const LID_OFF_STATES = ['untouched', 'liveOpen', 'apart'] as const;
-export type LidOffState = (typeof LID_OFF_STATES)[number];
-
-export const ROUTES = ['short', 'whole'] as const;
-export type Route = (typeof ROUTES)[number];
 
 /** MIL-STD-882E Table I categories, 1 catastrophic … 4 negligible, tailored as DESIGN §5 says. */
 export const severitySchema = v.picklist([1, 2, 3, 4]);

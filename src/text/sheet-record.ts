@@ -1,7 +1,7 @@
 import type { Afterwards } from '../schema/afterwards.ts';
-import type { LidOffState } from '../schema/checklist.ts';
 import type { MakeSafe } from '../schema/make-safe.ts';
 import type { Nameplate } from '../schema/nameplate.ts';
+import type { LidOffState } from '../schema/pack-states.ts';
 
 /** Words for what a record holds beside its answers: nameplate, make safe, states, afterwards. */
 export const OBTAINED_WORDS: Readonly<Record<NonNullable<Nameplate['obtained']>, string>> = {

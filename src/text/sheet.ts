@@ -1,5 +1,6 @@
-import type { RiskLevel, Route } from '../schema/checklist.ts';
+import type { RiskLevel } from '../schema/checklist.ts';
 import type { Evidence } from '../schema/grade.ts';
+import type { Route } from '../schema/pack-states.ts';
 import { formatFixed } from './format-number.ts';
 import { RISK_WORDS } from './risk.ts';
 

@@ -2,10 +2,10 @@ import type { Drawing, Palette } from '../../drawing/display-list.ts';
 import type { PackRecord } from '../../record/pack-record.ts';
 import type { Afterwards } from '../../schema/afterwards.ts';
 import type { CalloutKind } from '../../schema/callout.ts';
-import type { LidOffState } from '../../schema/checklist.ts';
 import type { Evidence, Grade } from '../../schema/grade.ts';
 import type { MakeSafe } from '../../schema/make-safe.ts';
 import type { Nameplate } from '../../schema/nameplate.ts';
+import type { LidOffState } from '../../schema/pack-states.ts';
 import type { DemoTests } from './live/demo-tests.ts';
 
 /** One invented pack as plain data. Days and minutes count back from the moment it is laid out, so that it never looks old. */

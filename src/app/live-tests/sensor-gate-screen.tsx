@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import type { LidOffState } from '../../schema/checklist.ts';
+import type { LidOffState } from '../../schema/pack-states.ts';
 import { randomId } from '../../storage/open-store.ts';
 import { localDay } from '../../text/format-day.ts';
 import { lidOffWords } from '../../text/item.ts';

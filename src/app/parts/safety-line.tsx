@@ -1,4 +1,4 @@
-import { LID_OFF_STATES } from '../../schema/checklist.ts';
+import { LID_OFF_STATES } from '../../schema/pack-states.ts';
 import { lidOffWords, stateWords } from '../../text/item.ts';
 import { hrefTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';

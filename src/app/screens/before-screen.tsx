@@ -1,4 +1,4 @@
-import { LID_OFF_STATES, type LidOffState } from '../../schema/checklist.ts';
+import { LID_OFF_STATES, type LidOffState } from '../../schema/pack-states.ts';
 import { lidOffWords, beforeWords as say, stateWords } from '../../text/item.ts';
 import { words } from '../../text/words.ts';
 import { Lid } from '../../ui/lid.tsx';

@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { ItemResult } from '../../grading/grading.ts';
 import type { Answer } from '../../schema/answer.ts';
-import { type Item, LID_OFF_STATES, type LidOffState } from '../../schema/checklist.ts';
+import type { Item } from '../../schema/checklist.ts';
 import { EVIDENCE, type Evidence, GRADES, type Grade } from '../../schema/grade.ts';
+import { LID_OFF_STATES, type LidOffState } from '../../schema/pack-states.ts';
 import { GRADE_WORDS } from '../../text/grades.ts';
 import { itemWords } from '../../text/item.ts';
 import { liveTestsWords } from '../../text/live-tests/live-tests.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { LidOffState } from '../../schema/checklist.ts';
+import type { LidOffState } from '../../schema/pack-states.ts';
 import { formatClock } from '../../text/format-day.ts';
 import { formatFixed } from '../../text/format-number.ts';
 import { lidOffWords as say, stateWords } from '../../text/item.ts';

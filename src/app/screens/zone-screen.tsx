@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { restIsSound } from '../../grading/rest-is-sound.ts';
-import { LID_OFF_STATES, type LidOffState, type Zone } from '../../schema/checklist.ts';
+import type { Zone } from '../../schema/checklist.ts';
+import { LID_OFF_STATES, type LidOffState } from '../../schema/pack-states.ts';
 import { lidOffWords, stateWords, zoneWords } from '../../text/item.ts';
 import { words } from '../../text/words.ts';
 import { Dialog } from '../../ui/dialog.tsx';

@@ -1,4 +1,4 @@
-import { LID_OFF_STATES } from '../../schema/checklist.ts';
+import { LID_OFF_STATES } from '../../schema/pack-states.ts';
 import { carryOverWords } from '../../text/carry-over.ts';
 import { formatMoment, formatOffset } from '../../text/format-day.ts';
 import { formatValue } from '../../text/format-unit.ts';
