@@ -54,6 +54,7 @@ export const FULL_VALUES: Readonly<
         longestGapS: 4,
         counterChargeAh: 98.5,
         mapping: { separator: ';' },
+        said: { end: 'packDisconnect' },
       },
       curve: {
         timeS: [0, 8850, 17_700],

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkEntry } from '../../../src/schema/check-entry.ts';
+import { LIVE_TEST_SUBJECTS } from '../../../src/schema/live-tests/live-tests.ts';
 import { entry } from '../../record/made-entries.ts';
 import { FULL_VALUES, LOG_ID } from './full-values.ts';
 
@@ -17,6 +18,13 @@ function verdictOn(subject: Subject, changes: Value): string {
 }
 
 describe('a run', () => {
+  it('has a full value here that leaves out 0 fields of its log and of its curve', () => {
+    const { log: fullLog, curve: fullCurve } = FULL_VALUES.run.value;
+    const { log: logShape, curve: curveShape } = LIVE_TEST_SUBJECTS.run.value.entries;
+    expect(Object.keys(fullLog as object).sort()).toEqual(Object.keys(logShape.wrapped.entries).sort());
+    expect(Object.keys(fullCurve as object).sort()).toEqual(Object.keys(curveShape.wrapped.entries).sort());
+  });
+
   it.each<[string, Value]>([
     ['a log of one line and no row', { log: { ...log, firstLine: 1, lastLine: 1, rowCount: 0 } }],
     [
@@ -43,6 +51,7 @@ describe('a run', () => {
     ['a gap of -1 s', { log: { ...log, longestGapS: -1 } }, 'log.longestGapS: Invalid value: Expected >=0 but received -1'],
     ['a counter below zero', { log: { ...log, counterChargeAh: -1 } }, 'log.counterChargeAh: Invalid value: Expected >=0 but received -1'],
     ['a log without mapping', { log: { ...log, mapping: undefined } }, 'log.mapping: Invalid type: Expected Object but received undefined'],
+    ['what the log said in words', { log: { ...log, said: 'stopped' } }, 'log.said: Invalid type: Expected Object but received "stopped"'],
     ['a log in words', { log: 'gentle.csv' }, 'log: Invalid type: Expected Object but received "gentle.csv"'],
     ['a curve of 601 points', { curve: { ...curve, timeS: points(601) } }, 'curve.timeS: Invalid length: Expected <=600 but received 601'],
     ['601 voltages', { curve: { ...curve, voltageV: points(601) } }, 'curve.voltageV: Invalid length: Expected <=600 but received 601'],
