@@ -10,10 +10,11 @@ interface KeepButtonProps {
   session: PackSession;
   log: LogInHand;
   instrumentId: string | null;
+  onFileChanged: (changed: boolean) => void;
 }
 
 /** Writes log and runs, and says before how many are added and how many are read anew. */
-export function KeepButton({ session, log, instrumentId }: KeepButtonProps) {
+export function KeepButton({ session, log, instrumentId, onFileChanged }: KeepButtonProps) {
   const [keeping, setKeeping] = useState(false);
   const { updated, added } = keepPlan(session, log);
   const count = updated.size + added.length;
@@ -22,9 +23,10 @@ export function KeepButton({ session, log, instrumentId }: KeepButtonProps) {
   async function keep() {
     if (!ready) return;
     setKeeping(true);
-    const saved = await keepRuns(session, log, instrumentId);
+    const kept = await keepRuns(session, log, instrumentId);
     setKeeping(false);
-    if (!saved) return;
+    onFileChanged(kept === 'fileChanged');
+    if (kept !== 'kept') return;
     putDown();
     goTo(hrefTo(session.packId, 'live-test', 'run'), { replace: true });
   }

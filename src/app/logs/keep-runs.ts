@@ -2,11 +2,12 @@ import type { Named } from '../../schema/live-tests/live-tests.ts';
 import type { Run } from '../../schema/live-tests/run.ts';
 import { MAX_LINE } from '../../schema/text-limits.ts';
 import { randomId } from '../../storage/open-store.ts';
-import type { Put } from '../../storage/store.ts';
+import type { NewPhotoBytes, Put } from '../../storage/store.ts';
 import { logWords as say } from '../../text/logs/log.ts';
 import type { PackSession } from '../state/pack-session.ts';
 import { isProvisional } from '../state/provisional.ts';
-import type { LogInHand } from './log-in-hand.ts';
+import { hashOfFile } from './hash-of-file.ts';
+import type { LogFile, LogInHand } from './log-in-hand.ts';
 import { matchedRuns, readAgain } from './read-again.ts';
 import { CURVE_POINTS, runFromLog } from './run-from-log.ts';
 
@@ -28,54 +29,33 @@ export function keepPlan(session: PackSession, log: LogInHand): KeepPlan {
   return { updated, added, unmatched: kept.length - updated.size };
 }
 
-/** Log, runs and bytes in one transaction. False if it could not be written; it then waits to be tried again. */
-export async function keepRuns(session: PackSession, log: LogInHand, instrumentId: string | null): Promise<boolean> {
+export type Kept = 'kept' | 'notSaved' | 'fileChanged';
+
+/** Log, runs and bytes in one transaction. What could not be written waits on the screen to be tried again. */
+export async function keepRuns(session: PackSession, log: LogInHand, instrumentId: string | null): Promise<Kept> {
   const read = log.read.value;
-  if (read === null) return false;
-  const { logId, name, bytes } = log.file;
+  const photos = await newBytes(log.file);
+  if (read === null || photos === 'fileChanged') return 'fileChanged';
+  const { logId, name, byteCount } = log.file;
   const { summary, mapping } = read;
   const { updated, added } = keepPlan(session, log);
-  const places = [...new Set([...updated.values(), ...added])];
-  const fresh = new Map(
-    await Promise.all(
-      places.map(async (place) => {
-        const curve = await log.curve(place, CURVE_POINTS);
-        const run = runFromLog({
-          ...summary,
-          rowCount: rowsBetween(summary.runs[place]),
-          place,
-          curve,
-          logId,
-          mapping,
-        });
-        return [place, run] as const;
-      }),
-    ),
-  );
+  const fresh = new Map<number, Omit<Run, 'made'>>();
+  for (const place of new Set([...updated.values(), ...added])) {
+    const curve = await log.curve(place, CURVE_POINTS);
+    const rowCount = rowsBetween(summary.runs[place]);
+    fresh.set(place, runFromLog({ ...summary, rowCount, place, curve, logId, mapping }));
+  }
   const { tests } = session.record.value;
-  const known = tests.logs.find(({ id }) => id === logId);
-  const { id: _id, ...knownFields } = known ?? { id: '' };
   const instrument = instrumentId === null ? {} : { instrumentId };
-  const puts: Put[] = [
-    {
-      subject: 'log',
-      part: logId,
-      v: {
-        ...knownFields,
-        name: known?.name ?? shortName(name),
-        byteCount: bytes.byteLength,
-        rowCount: summary.rowCount,
-        ...instrument,
-        made: known && !isProvisional(known.made) ? known.made : null,
-      },
-    },
-  ];
+  const known = tests.logs.find(({ id }) => id === logId);
+  const fields = { name: shortName(name), ...(known && withoutId(known)) };
+  const v = { ...fields, byteCount, rowCount: summary.rowCount, ...instrument, made: stampOf(known) };
+  const puts: Put[] = [{ subject: 'log', part: logId, v }];
   for (const [id, place] of updated) {
     const stored = tests.runs.find((run) => run.id === id);
     const run = fresh.get(place);
     if (stored === undefined || run === undefined) continue;
-    const v = readAgain(withoutId(stored), run);
-    puts.push({ subject: 'run', part: id, v: { ...v, made: isProvisional(stored.made) ? null : stored.made } });
+    puts.push({ subject: 'run', part: id, v: { ...readAgain(withoutId(stored), run), made: stampOf(stored) } });
   }
   // Written together they are made at one stamp, and their ids alone order them: as they stand in the log.
   const ids = added.map(() => randomId()).toSorted();
@@ -83,11 +63,25 @@ export async function keepRuns(session: PackSession, log: LogInHand, instrumentI
     const part = ids[at] ?? randomId();
     puts.push({ subject: 'run', part, v: { ...fresh.get(place), ...instrument, made: null } });
   }
-  return session.put({
-    puts,
-    photos: [{ sha256: logId, shelf: 'logs', content: { type: 'text/plain', bytes } }],
-    undoLabel: say.kept(shortName(name), places.length),
-  });
+  const saved = await session.put({ puts, photos, undoLabel: say.kept(fields.name, fresh.size) });
+  return saved ? 'kept' : 'notSaved';
+}
+
+/** The bytes to be stored with the log; none if they are there. A file may have been written to since it was read. */
+async function newBytes({ picked, logId }: LogFile): Promise<NewPhotoBytes[] | 'fileChanged'> {
+  if (picked === null) return [];
+  try {
+    if ((await hashOfFile(picked)) !== logId) return 'fileChanged';
+    return [{ sha256: logId, shelf: 'logs', content: { type: 'text/plain', bytes: await picked.arrayBuffer() } }];
+  } catch (error) {
+    console.warn('log: the file cannot be read again', error);
+    return 'fileChanged';
+  }
+}
+
+/** A stamp that is still being drawn must not be written. */
+function stampOf(known: { made: string } | undefined): string | null {
+  return known && !isProvisional(known.made) ? known.made : null;
 }
 
 export function keptRuns(session: PackSession, logId: string) {
@@ -98,9 +92,9 @@ function rowsBetween(run: { firstIndex: number; lastIndex: number } | undefined)
   return run === undefined ? 0 : run.lastIndex - run.firstIndex + 1;
 }
 
-function withoutId(run: Named<Run>): Run {
-  const { id: _id, ...rest } = run;
-  return rest;
+function withoutId<T>(named: Named<T>): T {
+  const { id: _id, ...rest } = named;
+  return rest as T;
 }
 
 /** Names of files can be longer than a line; their end tells them apart as well as their start. */

@@ -33,7 +33,7 @@ function OpenAgain({ session, testId }: { session: PackSession; testId: string }
   useEffect(() => {
     if (known === undefined) return;
     let left = false;
-    void keptLog(known.id, known.name).then((file) => {
+    void keptLog(known).then((file) => {
       if (left) return;
       if (file === null) setMissing(true);
       else {

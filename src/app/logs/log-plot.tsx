@@ -1,5 +1,8 @@
-import { useMemo } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
+import { thinnedIndexes } from '../../calc/thinned-indexes.ts';
+import type { Drawing } from '../../drawing/display-list.ts';
 import { logOverview } from '../../drawing/log-overview.ts';
+import type { LogSummary } from '../../logs/log-messages.ts';
 import type { LogCurve, LogRun } from '../../logs/log-run.ts';
 import { formatFixed } from '../../text/format-number.ts';
 import { duration } from '../../text/live-tests/results/figures.ts';
@@ -10,34 +13,66 @@ import type { LogRead } from './log-in-hand.ts';
 /** As wide as the column of a phone; wider screens scale it up. */
 const WIDTH = 350;
 const HEIGHT = 250;
+/** Two for each unit of width show every dip. */
+const POINTS = 700;
+/** More bands than this are a grey wall, and slow: the longest are marked. Our choice. */
+const MOST_BANDS = 40;
+/** A log joined from many: each further part is a screen to scroll past. Our choice. */
+const MOST_PARTS = 6;
 
-/** The whole log over time with the runs found as bands, those ticked drawn strong; a picture for each part of it. */
+/**
+ * The whole log over time with the runs found as bands, those ticked drawn strong; a picture for each part of it. Made
+ * after the words beside it stand and shown in a turn of its own, so that taps get through in between.
+ */
 export function LogPlot({ read, ticked }: { read: LogRead; ticked: ReadonlySet<number> }) {
-  const { overview, runs, stretches } = read.summary;
-  const drawings = useMemo(
-    () =>
-      overview.map((curve, part) => {
-        const stretch = stretches[part];
-        const inPart = [...runs.entries()].filter(
-          ([, run]) =>
-            stretch !== undefined && run.firstIndex >= stretch.firstIndex && run.lastIndex <= stretch.lastIndex,
-        );
-        return drawingOf(curve, inPart, ticked);
-      }),
-    [read, ticked],
-  );
-  if (drawings.length === 0) return null;
+  const { runs, overview } = read.summary;
+  const [drawings, setDrawings] = useState<Drawing[]>([]);
+  useEffect(() => {
+    let timer = setTimeout(() => {
+      const drawn = drawingsOf(read.summary, ticked);
+      timer = setTimeout(() => setDrawings(drawn));
+    });
+    return () => clearTimeout(timer);
+  }, [read, ticked]);
+  if (overview.length === 0) return null;
   return (
     <section class="stack">
       <h2>{say.plot}</h2>
+      {drawings.length === 0 && <div class="log-plot-wait" />}
       {drawings.map((drawing, part) => (
         <figure key={part} class="sheet-plot">
           {drawings.length > 1 && <figcaption class="small muted">{say.part(part + 1)}</figcaption>}
           <DrawingView drawing={drawing} />
         </figure>
       ))}
+      {runs.length > MOST_BANDS && <p class="small muted">{say.longestMarked(MOST_BANDS, runs.length)}</p>}
+      {overview.length > MOST_PARTS && <p class="small muted">{say.partsLeft(overview.length - MOST_PARTS)}</p>}
     </section>
   );
+}
+
+function drawingsOf({ overview, runs, stretches }: LogSummary, ticked: ReadonlySet<number>): Drawing[] {
+  const longest = [...runs.entries()].toSorted(([, one], [, other]) => other.durationS - one.durationS);
+  const marked = longest.slice(0, MOST_BANDS).toSorted(([one], [other]) => one - other);
+  return overview.slice(0, MOST_PARTS).map((curve, part) => {
+    const { firstIndex = 0, lastIndex = 0 } = stretches[part] ?? {};
+    const inPart = marked.filter(([, run]) => run.firstIndex >= firstIndex && run.lastIndex <= lastIndex);
+    return drawingOf(thinned(curve), inPart, ticked);
+  });
+}
+
+function thinned(curve: LogCurve): LogCurve {
+  const { timeS, voltageV, currentA } = curve;
+  const series = [voltageV, currentA].filter((values) => values !== null && values.length > 0) as number[][];
+  if (series.length === 0) return curve;
+  const kept = thinnedIndexes({ x: timeS, series, mostPoints: POINTS });
+  const pick = (values: readonly number[]) => kept.map((at) => values[at] ?? 0);
+  return {
+    ...curve,
+    timeS: pick(timeS),
+    voltageV: voltageV.length === 0 ? [] : pick(voltageV),
+    currentA: currentA === null ? null : pick(currentA),
+  };
 }
 
 function drawingOf(curve: LogCurve, runs: readonly [number, LogRun][], ticked: ReadonlySet<number>) {

@@ -22,8 +22,9 @@ import { RowsReport } from './rows-report.tsx';
 /** One log at hand: how it was read, the whole of it drawn, the runs found, and what of them is to be kept. */
 export function LogScreen({ session, log }: { session: PackSession; log: LogInHand }) {
   const [asking, setAsking] = useState(false);
+  const [fileChanged, setFileChanged] = useState(false);
   const record = session.record.value;
-  const { logId, name, bytes } = log.file;
+  const { logId, name, byteCount } = log.file;
   const list = hrefTo(session.packId, 'live-test', 'log');
   const known = record.tests.logs.find(({ id }) => id === logId);
   const [instrumentId, setInstrumentId] = useState<string | null>(known?.instrumentId ?? null);
@@ -62,18 +63,23 @@ export function LogScreen({ session, log }: { session: PackSession; log: LogInHa
           <button type="button" class="button" onClick={leave}>
             {known ? say.close : say.putAside}
           </button>
-          <KeepButton session={session} log={log} instrumentId={instrumentId} />
+          <KeepButton session={session} log={log} instrumentId={instrumentId} onFileChanged={setFileChanged} />
         </>
       }
     >
       <p class="small muted">
         {say.facts([
-          formatBytes(bytes.byteLength),
+          formatBytes(byteCount),
           ...(read ? [say.rows(formatFixed(read.summary.rowCount, 0))] : []),
           ...(known ? [say.runsFrom(fromIt)] : []),
         ])}
       </p>
       <p class="small muted">{known ? say.known : say.inHand}</p>
+      {fileChanged && (
+        <p class="notice" role="alert">
+          {say.changed}
+        </p>
+      )}
       {log.failed.value && (
         <div class="notice stack" role="alert">
           <p>{say.openFailed}</p>

@@ -1,10 +1,12 @@
 import { signal } from '@preact/signals';
 import type { LogMapping } from '../../logs/log-mapping.ts';
 import type { RunEndHelp } from '../../logs/make-run.ts';
-import { sha256Hex } from '../../photos/sha256-hex.ts';
+import type { Named } from '../../schema/live-tests/live-tests.ts';
+import type { Log } from '../../schema/live-tests/run.ts';
 import type { Nameplate } from '../../schema/nameplate.ts';
 import { store } from '../state/store.ts';
 import { type FileRefusal, fileRefusal, HEAD_BYTES } from './file-refusal.ts';
+import { hashOfFile } from './hash-of-file.ts';
 import { type LogFile, LogInHand } from './log-in-hand.ts';
 
 interface AtHand {
@@ -26,8 +28,9 @@ export async function pickedLog(file: File): Promise<Picked> {
     const head = new Uint8Array(await file.slice(0, HEAD_BYTES).arrayBuffer());
     const refused = fileRefusal({ byteCount: file.size, head });
     if (refused !== null) return { ok: false, because: refused };
-    const bytes = await file.arrayBuffer();
-    return { ok: true, file: { logId: await sha256Hex(bytes), name: file.name, bytes } };
+    const logId = await hashOfFile(file);
+    const { name, size: byteCount } = file;
+    return { ok: true, file: { logId, name, byteCount, bytes: () => file.arrayBuffer(), picked: file } };
   } catch (error) {
     console.warn('log: the file cannot be opened', error);
     return { ok: false, because: 'unreadable' };
@@ -51,9 +54,20 @@ export function putDown(): void {
 }
 
 /** A kept log's file from this phone; null if its bytes are not here. */
-export async function keptLog(logId: string, name: string): Promise<LogFile | null> {
-  const found = await store().log(logId);
-  return found === null ? null : { logId, name, bytes: found.bytes };
+export async function keptLog({ id, name, byteCount }: Named<Log>): Promise<LogFile | null> {
+  const bytes = async () => (await store().log(id))?.bytes ?? null;
+  if ((await bytes()) === null) return null;
+  return {
+    logId: id,
+    name,
+    byteCount,
+    bytes: async () => {
+      const found = await bytes();
+      if (found === null) throw new Error('log: its bytes are not on this phone any more');
+      return found;
+    },
+    picked: null,
+  };
 }
 
 /** What of the nameplate helps to tell how a run ended. */

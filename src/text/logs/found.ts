@@ -43,6 +43,9 @@ export const foundWords = {
   showAll: (count: number) => `Show all ${count} runs`,
 
   plot: 'The whole log',
+  longestMarked: (marked: number, all: number) => `The ${marked} longest of ${all} runs are marked.`,
+  partsLeft: (count: number) =>
+    count === 1 ? '1 further part is not drawn.' : `${count} further parts are not drawn.`,
   part: (number: number) => `Part ${number}`,
   alt: (bands: readonly string[]) =>
     `Voltage and current of the whole log over time. ${bands.length === 0 ? 'No run found.' : `Runs: ${bands.join('; ')}.`}`,

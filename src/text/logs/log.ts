@@ -12,6 +12,7 @@ export const logWords = {
   inHand: 'Not kept yet: nothing is written before you tap Keep.',
   notInHand: 'This file is no longer at hand. Nothing of it was kept and nothing is lost: pick it again.',
   gone: 'The bytes of this log are not on this phone, so it cannot be read again. Pick the same file and it is recognised.',
+  changed: 'The file has changed or gone since it was read. Nothing was kept. Put it aside and pick it again.',
   unreadable: (name: string) => `${name} cannot be opened. Copy it onto the phone, then pick it again.`,
   openFailed: 'The reader stopped and did not finish. Nothing was kept. Close other apps, then try again.',
   again: 'Try again',
