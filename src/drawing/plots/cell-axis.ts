@@ -22,7 +22,7 @@ export function cellAxis(values: readonly number[]): CellAxis {
   const fromZero = valueRange([0, range.low, range.high]) ?? range;
   const spread = atLeastWide(range, Math.max(LEAST_SPAN, range.high * LEAST_SPAN_FRAC));
   const low = spread.low - (spread.high - spread.low) * BELOW_FRAC;
-  if (range.low <= 0 || low < range.high * CUT_AWAY_FRAC) {
+  if (low < range.high * CUT_AWAY_FRAC) {
     return { ...framedTicks(atLeastWide(fromZero, LEAST_SPAN), MOST_TICKS), isBroken: false };
   }
   const framed = framedTicks({ low, high: spread.high }, MOST_TICKS);

@@ -8,7 +8,7 @@ import { reachOf, textsOf } from './read-drawing.ts';
 const SMALLEST = 11;
 const ALLOWED_INKS = ['ink', 'muted', 'line', 'face', 'ground'];
 
-describe.each(ARBITRARY_PLOTS)('%s, for 200 generated inputs', (_, drawings) => {
+describe.each(ARBITRARY_PLOTS)('%s, for 100 generated inputs', (_, drawings) => {
   it('keeps every word inside the drawing, at 11 units or more, and no word over another', () => {
     fc.assert(
       fc.property(drawings, (drawing) => {
@@ -22,7 +22,7 @@ describe.each(ARBITRARY_PLOTS)('%s, for 200 generated inputs', (_, drawings) => 
           }
         }
       }),
-      { numRuns: 200 },
+      { numRuns: 100 },
     );
   });
 
@@ -36,7 +36,7 @@ describe.each(ARBITRARY_PLOTS)('%s, for 200 generated inputs', (_, drawings) => 
           expect(inside(reach, box), JSON.stringify(mark)).toBe(true);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: 100 },
     );
   });
 
@@ -49,7 +49,7 @@ describe.each(ARBITRARY_PLOTS)('%s, for 200 generated inputs', (_, drawings) => 
           for (const ink of [...inks, ...fill]) if (ink !== undefined) expect(ALLOWED_INKS).toContain(ink);
         }
       }),
-      { numRuns: 50 },
+      { numRuns: 30 },
     );
   });
 });

@@ -8,6 +8,10 @@ describe('linearScale', () => {
     expect(place(28)).toBeCloseTo(100, 9);
   });
 
+  it.each([Number.NaN, Infinity])('has no place for %d', (value) => {
+    expect(() => linearScale({ low: 0, high: 1 }, 0, 1)(value)).toThrow(RangeError);
+  });
+
   it.each([
     [3, 3],
     [Number.NaN, 1],

@@ -45,6 +45,14 @@ describe('logOverview', () => {
     expect(chosenBands(logOverview(overviewInput({ bands })))[0]!.shape.width).toBeCloseTo(3, 9);
   });
 
+  it('keeps a run of 0 s at the end of the log inside the panel', () => {
+    const bands = [{ fromS: 43000, toS: 43000, label: 'blip', chosen: true }];
+    const drawing = logOverview(overviewInput({ bands }));
+    const curve = linesOf(drawing).find((line) => line.points.length > 2)!;
+    const { x, width } = chosenBands(drawing)[0]!.shape;
+    expect(x + width).toBeCloseTo(curve.points.at(-1)![0], 6);
+  });
+
   it('draws of a band only what lies inside the log, and nothing of one beyond it', () => {
     const whole = { fromS: 0, toS: 1e6, label: 'whole', chosen: true };
     const beyond = { fromS: 1e6, toS: 2e6, label: 'beyond', chosen: true };

@@ -47,6 +47,10 @@ describe('logScale', () => {
     expect(place(1000)).toBeCloseTo(400, 9);
   });
 
+  it.each([0, -1, Number.NaN])('has no place for %d', (value) => {
+    expect(() => logScale({ low: 1, high: 10 }, 0, 100)(value)).toThrow(RangeError);
+  });
+
   it('refuses a range that begins at 0', () => {
     expect(() => logScale({ low: 0, high: 10 }, 0, 100)).toThrow(RangeError);
   });
