@@ -2,12 +2,11 @@ import { resultWords } from '../../text/live-tests/result.ts';
 import type { PlotBlock, ResultBlock } from '../model/sheet.ts';
 import type { Desk } from './desk.ts';
 import type { Chunk } from './flow.ts';
-import { subheadChunks } from './prose-chunks.ts';
 import { tableChunks } from './table-chunks.ts';
-import { drawnChunk, textChunks } from './text-chunks.ts';
+import { drawnChunk, type TextPlace, textChunks } from './text-chunks.ts';
 import { STYLES } from './text-style.ts';
 
-/** A result with its rows, and how it was worked out in small print: paper has no tap to open it. */
+/** What it is small above its figure; rows; and how it was worked out in small print: paper has no tap to open it. */
 export function resultCardChunks(desk: Desk, { title, value, marks, rows, working }: ResultBlock): Chunk[] {
   const { textLeft: x, textWidth: width } = desk.frame;
   const printed =
@@ -20,18 +19,28 @@ export function resultCardChunks(desk: Desk, { title, value, marks, rows, workin
           `${resultWords.source} ${resultWords.sources(working.sources)}`,
         ].filter(Boolean);
   return [
-    ...subheadChunks(desk, `${title}: ${[value, ...marks].join(' · ')}`),
+    ...headChunks(desk, title, { style: STYLES.small, space: 11 }),
+    ...headChunks(desk, [value, ...marks].join(' · '), { style: STYLES.title, space: 0 }),
     ...tableChunks(desk, { kind: 'table', rows }),
     ...printed.flatMap((line, place) =>
-      textChunks(desk, line, { style: STYLES.small, x, width, space: place === 0 ? 5 : 0 }),
+      textChunks(desk, line, { style: STYLES.foot, x, width, space: place === 0 ? 6 : 0 }),
     ),
   ];
 }
 
-/** A plot as wide as the text column, its caption kept with it. */
+/** Lines that are never the last of a page. */
+function headChunks(desk: Desk, text: string, place: Pick<TextPlace, 'style' | 'space'>): Chunk[] {
+  const { textLeft: x, textWidth: width } = desk.frame;
+  return textChunks(desk, text, { ...place, x, width }).map((chunk) => ({ ...chunk, keepWithNext: true }));
+}
+
+/** A plot's words are then about as large as the text around it. Our choice. */
+const LARGEST_PLOT_SCALE = 0.8;
+
+/** A plot within the text column, its caption kept with it. */
 export function plotChunks(desk: Desk, { drawing, caption }: PlotBlock): Chunk[] {
   const { textLeft: x, textWidth: width } = desk.frame;
-  const scale = width / drawing.width;
+  const scale = Math.min(LARGEST_PLOT_SCALE, width / drawing.width);
   return [
     {
       ...drawnChunk(drawing.height * scale, 8, (page, y) => page.drawing(drawing, { x, y, scale })),

@@ -61,7 +61,9 @@ function behaviourRows(behaviour: OvercurrentResult['behaviour']): ResultRow[] {
   const { slowestS, slowestAtA, heatAtA, heatAfterS } = behaviour;
   const { highestHeldA, highestHeldForS, longestHeldForS, longestHeldAtA } = behaviour;
   const pair = (currentA: number | null, timeS: number | null, words: (current: string, time: string) => string) =>
-    currentA === null || timeS === null ? null : words(figureIn(currentA, 'A'), duration(timeS));
+    currentA === null || timeS === null
+      ? null
+      : words(figureIn(currentA, 'A'), timeS === 0 ? say.atOnce : duration(timeS));
   const isSame = highestHeldA === longestHeldAtA && highestHeldForS === longestHeldForS;
   return [
     ...row(say.labels.slowest, pair(slowestAtA, slowestS, say.after)),

@@ -39,7 +39,7 @@ function rulerBlock({ ruler, distance }: RulerResult, context: LiveContext): Res
 type Length = (mm: number) => string;
 
 function uncertaintyRows(distance: NonNullable<RulerResult['distance']>, length: Length): ResultRow[] {
-  const within = (mm: number) => say.plusMinus(length(mm));
+  const within = (mm: number) => say.plusMinus(length(Number(mm.toPrecision(2))));
   return [
     ...row(
       say.labels.uncertainty,

@@ -1,7 +1,7 @@
 /** What a delivered kilowatt-hour costs. */
 export const costWords = {
   matter: 'Cost per delivered kWh',
-  title: 'Cost per delivered kWh',
+  title: 'Price over delivered energy',
   perKwh: (money: string) => `${money} per kWh`,
   none: 'not known',
   labels: { basis: 'Rests on', price: 'Price', pricedOn: 'Price of', why: 'Why', uncertainty: 'Uncertainty' },

@@ -1,7 +1,7 @@
 /** Which fuse at the terminal fits. */
 export const fuseWords = {
   matter: 'Fuse at the terminal',
-  title: 'Fuse at the terminal',
+  title: 'Fuse advice',
   fits: (rating: string, voltage: string) => `${rating}, ${voltage} DC or more`,
   none: 'no standard size fits',
   missing: 'cannot be told yet',

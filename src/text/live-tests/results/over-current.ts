@@ -25,6 +25,7 @@ export const overcurrentWords = {
     share: 'Of the promised continuous current',
   },
   after: (current: string, time: string) => `${time} at ${current}`,
+  atOnce: 'at once',
   heldFor: (current: string, time: string) => `${current} for ${time}`,
   opened: (time: string) => `opened after ${time}`,
   openedAtOnce: 'opened at once',
@@ -77,5 +78,5 @@ export const tripPlotWords = {
   altLead: (lead: string, current: string, time: string) => `${lead} stands ${current} for ${time}`,
   caption: 'Trips, with how long the main leads stand a current. Dashed: at least so long.',
   captionFuse: (rating: string, kind: string) =>
-    `Trips, with how long the main leads stand a current (dashed: at least), and between which times a ${rating} fuse opens, by the figures of ${kind} fuses. The sheet of the fuse in hand comes first.`,
+    `Trips, with how long the main leads stand a current (dashed: at least), and between which times a ${rating} fuse opens, by the figures of ${kind} fuses. The sheet of the fuse in hand comes first, and whether it interrupts the fault current is another matter.`,
 };
