@@ -1,4 +1,5 @@
-import { type Entry, SCHEMA_VERSION } from '../schema/entry.ts';
+import type { Entry } from '../schema/entry.ts';
+import { SCHEMA_VERSION } from '../schema/schema-version.ts';
 import { MIGRATIONS, type Migration } from './migrations.ts';
 
 /** `newer`: made by a newer version than this app. `failed`: a step threw or broke its promise. */

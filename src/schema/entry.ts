@@ -11,13 +11,6 @@ import { photoSchema } from './photo.ts';
 import { stampSchema } from './stamp.ts';
 import { idSchema, lineSchema, noteSchema, randomIdSchema, sha256Schema } from './text-limits.ts';
 
-/**
- * Version of the stored shapes. Raise it with a step in src/migrations.
- * 2: live tests, answers of kind `readings`, `overrules`. A version-1 app would pass over the one and set the other
- * aside, so it has to refuse them whole.
- */
-export const SCHEMA_VERSION = 2;
-
 export type EntryKey = [packId: string, subject: string, part: string];
 
 /** The truth: one value under one key, newest stamp wins. `gone` is a tombstone; its `v` is null. */

@@ -5,17 +5,16 @@ import type { PackCard } from '../schema/pack-card.ts';
 import type { PhotoBytes } from '../schema/photo.ts';
 import { dropUses, noteBackedUp, SHELVES } from './byte-uses.ts';
 import type { Database } from './database.ts';
+import { entriesIn } from './entries-in.ts';
 import { inNoBackup } from './in-no-backup.ts';
-import { entriesIn, mergeIn } from './merge-in.ts';
 import { noteDatabase } from './note-database.ts';
 import type { StoreEnvironment } from './open-store.ts';
 import { rangeUnder } from './pack-range.ts';
 import type { Store, WriteProblem, WriteResult } from './store.ts';
 import { clockIn, type Writer } from './stored-clock.ts';
 import { newestLabel, takeStepBack } from './undo-steps.ts';
-import { storesOf, writeChange } from './write-change.ts';
 
-/** The Store over an open database. Reads reject once it is closed; writes say so. */
+/** The Store over an open database. Reads reject once it is closed; writes say so. What only writes is fetched when first used. */
 export function makeStore(database: Database, environment: StoreEnvironment, deviceId: string): Store {
   const { otherTabs, marker } = environment;
   const writer = (): Writer => ({ deviceId, nowMs: environment.nowMs() });
@@ -31,6 +30,7 @@ export function makeStore(database: Database, environment: StoreEnvironment, dev
     entriesOf: (packId) => database.transact('readonly', ['entries'], (tx) => entriesIn(tx, packId)),
     write: async (change) => {
       try {
+        const { storesOf, writeChange } = await import('./write-change.ts');
         const work = (tx: IDBTransaction) => writeChange(tx, change, writer());
         const { entries, at, isNewPack } = await database.transact('readwrite', storesOf(change), work);
         otherTabs.tell(change.packId);
@@ -71,6 +71,7 @@ export function makeStore(database: Database, environment: StoreEnvironment, dev
     onOtherTab: (callback) => otherTabs.listen(callback),
     mergeIn: async (incoming) => {
       try {
+        const { mergeIn } = await import('./merge-in.ts');
         const merged = await mergeIn(database, incoming, writer());
         otherTabs.tell(incoming.packId);
         if (merged.added) await noteMarker();

@@ -3,6 +3,7 @@ import { stampMs } from '../record/stamp-ms.ts';
 import type { Entry } from '../schema/entry.ts';
 import { hashesUsedBy, noteUses, SHELVES } from './byte-uses.ts';
 import type { Database } from './database.ts';
+import { entriesIn } from './entries-in.ts';
 import { rangeUnder } from './pack-range.ts';
 import { planMerge } from './plan-merge.ts';
 import type { Incoming, Merged, Shelf } from './store.ts';
@@ -34,10 +35,6 @@ export async function mergeIn(database: Database, incoming: Incoming, writer: Wr
 
 type Bytes = Incoming['bytes'][number];
 type Shelved = Pick<Bytes, 'sha256' | 'shelf'>;
-
-export function entriesIn(tx: IDBTransaction, packId: string): Promise<Entry[]> {
-  return promisifyRequest<Entry[]>(tx.objectStore('entries').getAll(rangeUnder(packId)));
-}
 
 function afterMerge(here: Entry[], incoming: Incoming): Entry[] {
   const { merged, deletedHere } = planMerge(here, incoming.entries);

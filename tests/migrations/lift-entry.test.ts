@@ -1,7 +1,8 @@
 import { expect, it } from 'vitest';
 import { liftEntry } from '../../src/migrations/lift-entry.ts';
 import { MIGRATIONS, type Migration } from '../../src/migrations/migrations.ts';
-import { type Entry, SCHEMA_VERSION } from '../../src/schema/entry.ts';
+import type { Entry } from '../../src/schema/entry.ts';
+import { SCHEMA_VERSION } from '../../src/schema/schema-version.ts';
 import { entry } from '../record/made-entries.ts';
 
 // A made-up ladder: 2 renames a field, 3 turns ounces into kilograms (1 oz = 28.349523125 g exactly, NIST SP 811 B.8).

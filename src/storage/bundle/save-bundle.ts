@@ -1,6 +1,6 @@
 import { stampMs } from '../../record/stamp-ms.ts';
 import { BUNDLE_FORMAT, type Manifest } from '../../schema/bundle.ts';
-import { SCHEMA_VERSION } from '../../schema/entry.ts';
+import { SCHEMA_VERSION } from '../../schema/schema-version.ts';
 import { randomId } from '../open-store.ts';
 import type { Store } from '../store.ts';
 import { MAX_PART_BYTES } from './bundle-limits.ts';

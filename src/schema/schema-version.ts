@@ -1,0 +1,6 @@
+/**
+ * Version of the stored shapes. Raise it with a step in src/migrations.
+ * 2: live tests, answers of kind `readings`, `overrules`. A version-1 app would pass over the one and set the other
+ * aside, so it has to refuse them whole.
+ */
+export const SCHEMA_VERSION = 2;
