@@ -9,7 +9,8 @@ const leftOut = fileURLToPath(new URL('src/sheet/left-out.ts', import.meta.url))
 /** The same policy stands in index.html, for hosts that send no headers of their own. */
 export const CONTENT_SECURITY_POLICY = [
   "default-src 'none'",
-  "script-src 'self'",
+  // WebAssembly: the reader of cell codes. Text is never run as script.
+  "script-src 'self' 'wasm-unsafe-eval'",
   "style-src 'self'",
   "img-src 'self' blob:",
   "font-src 'self'",

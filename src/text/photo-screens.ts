@@ -9,6 +9,8 @@ export const photoWords = {
   cameraDetail: 'Camera, fine detail',
   cameraDetailHint: 'keeps twice the size, for print and solder',
   fromPhone: 'From this phone',
+  takeOne: 'Take or pick a photo',
+  orOneOfThese: 'Or one of this pack:',
   takingIn: (name: string) => `Taking in ${name} …`,
   stop: 'Stop',
   photosOf: 'Photos',

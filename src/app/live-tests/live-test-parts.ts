@@ -1,3 +1,4 @@
+import { codePart } from './codes/code-part.tsx';
 import { cellsKind } from './kinds/cells.ts';
 import { cutOffKind } from './kinds/cut-off.ts';
 import { drainKind } from './kinds/drain.ts';
@@ -28,6 +29,7 @@ export const LIVE_TEST_PARTS: readonly LiveTestPart[] = [
   oneByOne(drainKind),
   oneByOne(parallelKind),
   oneByOne(readOutKind),
+  codePart,
   oneByOne(instrumentKind),
   oneByOne(sensorKind, 'sensors'),
 ];

@@ -3,8 +3,8 @@ import type { ParallelRun } from '../../../schema/live-tests/parallel-run.ts';
 import { parallelBlocks } from '../../../sheet/model/live-tests/parallel-blocks.ts';
 import { formatValue } from '../../../text/format-unit.ts';
 import { parallelWords as say } from '../../../text/live-tests/parallel.ts';
-import { lazily } from '../../parts/lazily.tsx';
 import { memberParts, withoutMembers } from '../set-members.ts';
+import { ShareRows } from '../shares/share-rows.tsx';
 import type { TestKind } from '../test-kind.ts';
 
 export const parallelKind: TestKind<'parallelRun'> = {
@@ -30,6 +30,6 @@ export const parallelKind: TestKind<'parallelRun'> = {
     return [of === undefined ? '' : say.of[of], current].filter(Boolean).join(' · ');
   },
   results: (context, id) => parallelBlocks(context, ...(id === null ? [] : [id])),
-  Below: lazily(() => import('../shares/share-rows.tsx').then(({ ShareRows }) => ShareRows)),
+  Below: ShareRows,
   deletedWith: (run) => memberParts(run).map((part) => ({ subject: 'parallelShare', part })),
 };

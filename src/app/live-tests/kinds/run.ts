@@ -4,24 +4,14 @@ import { deliveredBlocks } from '../../../sheet/model/live-tests/delivered-block
 import { rateBlocks } from '../../../sheet/model/live-tests/rate-blocks.ts';
 import { runBlocks } from '../../../sheet/model/live-tests/run-blocks.ts';
 import { runPlotBlocks } from '../../../sheet/model/live-tests/run-plot-blocks.ts';
-import { formatValue } from '../../../text/format-unit.ts';
-import { duration, figureIn } from '../../../text/live-tests/results/figures.ts';
-import {
-  openedByWords,
-  runEndSentences,
-  runEndWords,
-  runWords as say,
-  sensePointWords,
-} from '../../../text/live-tests/run.ts';
+import { openedByWords, runEndSentences, runWords as say, sensePointWords } from '../../../text/live-tests/run.ts';
 import { RunLog } from '../runs/run-log.tsx';
-import type { TestContext, TestKind, TestValue } from '../test-kind.ts';
+import type { TestKind } from '../test-kind.ts';
+import { runNotices, runSummary } from './run-words.ts';
 
 const S_PER_MIN = 60;
-const S_PER_H = 3600;
 /** As stored, but figures read from a log have digits without end: six of them are shown. */
 const READ = 1;
-
-type Run = TestValue<'run'>;
 
 export const runKind: TestKind<'run'> = {
   id: 'run',
@@ -77,42 +67,10 @@ export const runKind: TestKind<'run'> = {
       ],
     },
   ],
-  summary(run) {
-    const end = run.end === undefined ? [] : [runEndWords[run.end]];
-    return say.summary([...whatCame(run), ...end]);
-  },
+  summary: runSummary,
   results: (context, id) =>
     id === null
       ? [...runPlotBlocks(context), ...deliveredBlocks(context), ...costBlocks(context), ...rateBlocks(context)]
       : [...runBlocks(context, id), ...runPlotBlocks(context, id)],
   Below: RunLog,
 };
-
-/** Charge, else energy, else time, with the current where it is known. */
-function whatCame(run: Run): string[] {
-  const { chargeAh, energyWh, durationS, label } = run;
-  const currentA = run.currentA ?? (chargeAh && durationS ? (chargeAh * S_PER_H) / durationS : undefined);
-  const figure =
-    chargeAh !== undefined
-      ? figureIn(chargeAh, 'Ah')
-      : energyWh !== undefined
-        ? figureIn(energyWh, 'Wh')
-        : durationS !== undefined
-          ? duration(durationS)
-          : null;
-  const current = currentA === undefined ? null : figureIn(currentA, 'A');
-  const what =
-    figure === null ? (current === null ? [] : [current]) : [current === null ? figure : say.at(figure, current)];
-  return label === undefined ? what : [label, ...what];
-}
-
-/** Calm words where a figure was read from a log, or a current goes beyond what the nameplate claims. */
-export function runNotices({ currentA, log }: Run, { nameplate }: Pick<TestContext, 'nameplate'>): string[] {
-  const { continuousCurrentA } = nameplate;
-  const said: string[] = [];
-  if (log !== undefined) said.push(say.typedOver(say.lines(log.firstLine, log.lastLine)));
-  if (currentA !== undefined && continuousCurrentA !== undefined && currentA > continuousCurrentA) {
-    said.push(say.faster(figureIn(currentA, 'A'), formatValue(continuousCurrentA, 'A')));
-  }
-  return said;
-}
