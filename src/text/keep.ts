@@ -1,3 +1,9 @@
+/** "3 photos"; nothing where there is none. */
+function counted(count: number, what: string): string {
+  if (count === 0) return '';
+  return `${count} ${what}${count === 1 ? '' : 's'}`;
+}
+
 /** Keep: space, backup, restore, how the phone shows things. */
 export const keepWords = {
   title: 'Keep',
@@ -21,8 +27,11 @@ export const keepWords = {
   backup: 'Save everything',
   backupLead:
     'All packs with photos, notes and callouts as one bundle, or several parts when it is large. Keep it on another device.',
-  noBackup: (count: number) => (count === 1 ? '1 photo is in no backup yet.' : `${count} photos are in no backup yet.`),
-  allBackedUp: 'Every photo is in a backup.',
+  noBackup: (photos: number, logs: number) => {
+    const parts = [counted(photos, 'photo'), counted(logs, 'log')].filter((part) => part !== '');
+    return `${parts.join(' and ')} ${photos + logs === 1 ? 'is' : 'are'} in no backup yet.`;
+  },
+  allBackedUp: 'Every photo and log is in a backup.',
   nothingToSave: 'No pack of your own to save yet. Demo packs are left out.',
   save: 'Save everything as a bundle',
   saving: (percent: string) => `Gathering: ${percent} …`,
@@ -49,8 +58,10 @@ export const keepWords = {
     `${label}: ${written} ${written === 1 ? 'entry' : 'entries'} taken in` +
     (newer > 0 ? `, ${newer} newer here and kept` : ''),
   packSame: (label: string) => `${label}: nothing in it that is not here already`,
-  packMissingPhotos: (label: string, count: number) =>
-    `${label}: ${count} ${count === 1 ? 'photo is' : 'photos are'} not in this part; restore the other parts too`,
+  packMissing: (label: string, photos: number, logs: number) =>
+    `${label}: ${[counted(photos, 'photo'), counted(logs, 'log')].filter((part) => part !== '').join(' and ')} ${
+      photos + logs === 1 ? 'is' : 'are'
+    } not in this part; restore the other parts too`,
   deletedHere: (count: number) =>
     `${count} ${count === 1 ? 'entry was' : 'entries were'} deleted here after this backup was made. They stay deleted unless you bring them back.`,
   bringBack: 'Bring them back',

@@ -17,14 +17,14 @@ type Progress =
 /** Save everything as a bundle: part after part, each handed over before the next is made. */
 export function BackupPart() {
   const [progress, setProgress] = useState<Progress>({ now: 'rest' });
-  const [unsaved, setUnsaved] = useState<number | null>(null);
+  const [unsaved, setUnsaved] = useState<Unsaved | null>(null);
   const abort = useRef<AbortController | null>(null);
   const parts = useRef<AsyncGenerator<SavedPart, void> | null>(null);
   const own = cards.value.filter(({ demo }) => !demo);
   const hasOwn = own.length > 0;
   const hasPhotos = own.some(({ photoCount }) => photoCount > 0);
   useEffect(() => {
-    void store().photosInNoBackup().then(setUnsaved);
+    void unsavedNow().then(setUnsaved);
     return () => abort.current?.abort();
   }, []);
 
@@ -55,7 +55,7 @@ export function BackupPart() {
   async function handOver(part: SavedPart) {
     saveFile(part.blob, part.fileName);
     await store().noteBackup(part.hashes);
-    setUnsaved(await store().photosInNoBackup());
+    setUnsaved(await unsavedNow());
     if (part.part === part.parts) {
       await nextPart();
     }
@@ -65,8 +65,10 @@ export function BackupPart() {
     <section class="stack">
       <h2>{say.backup}</h2>
       <p class="muted small">{hasOwn ? say.backupLead : say.nothingToSave}</p>
-      {hasPhotos && unsaved !== null && (
-        <p class={unsaved > 0 ? 'notice' : 'small'}>{unsaved > 0 ? say.noBackup(unsaved) : say.allBackedUp}</p>
+      {unsaved !== null && unsaved.photos + unsaved.logs > 0 ? (
+        <p class="notice">{say.noBackup(unsaved.photos, unsaved.logs)}</p>
+      ) : (
+        hasPhotos && unsaved !== null && <p class="small">{say.allBackedUp}</p>
       )}
       {progress.now === 'working' ? (
         <>
@@ -91,6 +93,16 @@ export function BackupPart() {
       )}
     </section>
   );
+}
+
+interface Unsaved {
+  photos: number;
+  logs: number;
+}
+
+async function unsavedNow(): Promise<Unsaved> {
+  const [photos, logs] = await Promise.all([store().photosInNoBackup(), store().logsInNoBackup()]);
+  return { photos, logs };
 }
 
 function PartReady({ part, onSave, onNext }: { part: SavedPart; onSave: () => void; onNext: () => void }) {

@@ -101,8 +101,10 @@ function outcomeOf(
     lines.push(say.stoppedAt(label, writeProblems[report.stopped.problem]));
   }
   for (const pack of report.packs) {
-    if (pack.missingPhotos.length > 0) {
-      lines.push(say.packMissingPhotos(labels.get(pack.packId) ?? pack.packId, pack.missingPhotos.length));
+    const { missingPhotos, missingLogs } = pack;
+    if (missingPhotos.length + missingLogs.length > 0) {
+      const label = labels.get(pack.packId) ?? pack.packId;
+      lines.push(say.packMissing(label, missingPhotos.length, missingLogs.length));
     }
   }
   const count = report.packs.reduce((sum, pack) => sum + pack.deletedHere.length, 0);

@@ -47,8 +47,11 @@ export async function gatherPack(store: Store, packId: string, onGroup: () => vo
     await jsonFile(entriesPath(packId), entries),
     await jsonFile(annotationsPath(packId), annotationsOf(record)),
   ];
-  const definition = await definitionFile(store, record.checklist?.sha256, leftOut);
-  if (definition !== null) core.push(definition);
+  // The one it was carried over from as well: its score stands beside.
+  for (const sha256 of new Set([record.checklist?.sha256, record.carriedFrom?.sha256])) {
+    const definition = await definitionFile(store, sha256, leftOut);
+    if (definition !== null) core.push(definition);
+  }
   const groups: PlannedFile[][] = [];
   for (const wanted of bytesOf(record)) {
     const files = await Promise.all(wanted.map((one) => bytesFile(store, one, leftOut)));

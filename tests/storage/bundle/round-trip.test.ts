@@ -5,6 +5,7 @@ import { foldRecord } from '../../../src/record/fold-record.ts';
 import { calloutOfWebAnnotation } from '../../../src/record/web-annotation.ts';
 import { readBundle } from '../../../src/storage/bundle/read-bundle.ts';
 import { restoreBundle } from '../../../src/storage/bundle/restore-bundle.ts';
+import { sha256Of } from '../../../src/storage/bundle/sha256-of.ts';
 import { readZipDirectory } from '../../../src/storage/bundle/zip-directory.ts';
 import type { Store } from '../../../src/storage/store.ts';
 import { OTHER_PACK, PACK } from '../../record/made-entries.ts';
@@ -51,6 +52,19 @@ it('restores 2 packs on an empty phone as they were: entries, stamps, cards, def
     [PACK, true, 11],
     [OTHER_PACK, true, 8],
   ]);
+});
+
+it('carries along the definition a record was carried over from, so that its other score stays', async () => {
+  const store = await benchOfPacks();
+  const earlier = '{"made":"earlier"}';
+  const sha256 = await sha256Of(new TextEncoder().encode(earlier));
+  await store.keepDefinition(sha256, earlier);
+  const card = (await store.cards()).find(({ packId }) => packId === PACK);
+  const puts = [{ subject: 'pack', part: 'carriedFrom', v: { id: 'lfp-drop-in', version: '0.9.0', sha256 } }];
+  if (card === undefined) throw new Error('the pack has a card');
+  expect(await store.write({ packId: PACK, puts, card })).toMatchObject({ ok: true });
+  const bundle = await read((await partsOf(store, { packIds: [PACK] }))[0]);
+  expect(bundle.ok && bundle.bundle.definitions.map(({ text }) => text)).toEqual([DEFINITION, earlier]);
 });
 
 it('changes nothing when the same bundle is restored again, here and there', async () => {
