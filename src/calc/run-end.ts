@@ -1,3 +1,4 @@
+import { dischargeShape, voltageAt } from './discharge-shape.ts';
 import type { RunEnd } from './run-end-name.ts';
 
 /** A run and what the log shows right after it, in order of time; the run's last sample is its last loaded one. */
@@ -50,8 +51,6 @@ export const AFTER_S = 120;
 const KNEE = { dropFrac: 0.06, bendFrac: 0.035, slopeRatio: 8 };
 /** The knee sets in: enough only where the pack itself then opened, as its weakest cell runs ahead of the others. */
 const ONSET = { bendFrac: 0.01, slopeRatio: 10 };
-/** A flatter middle is taken as this, so that a coarse voltage does not make every slope a knee. Share of V per run. */
-const FLATTEST_MIDDLE = 0.005;
 /** Terminals under half the voltage of a moment before are disconnected: no cell falls so far in one sample. Our choice. */
 const GONE_FRAC = 0.5;
 /** Over its last loaded voltage by this much a pack has rebounded: our choice, above a meter's flicker. */
@@ -123,7 +122,7 @@ function onsetSeen({ bendFrac, slopeRatio, middleVoltageV, voltageStepV }: RunEn
 
 /** How many samples count: those whose terminals are already gone, though current was still read, do not. */
 function connectedSamples(timeS: ArrayLike<number>, voltageV: ArrayLike<number>): { count: number; gone: boolean } {
-  const middleV = at(timeS, voltageV, { frac: 0.5, count: timeS.length });
+  const middleV = voltageAt(timeS, voltageV, { frac: 0.5, count: timeS.length });
   let count = timeS.length;
   while (count > 1 && (voltageV[count - 1] ?? 0) < GONE_FRAC * middleV && fellAtOnce(voltageV, count)) count--;
   // Samples between the fall and the bottom were trimmed one by one; only a fall within a few samples is a disconnect.
@@ -145,7 +144,8 @@ function gather(run: RunToJudge, count: number): RunEndEvidence {
   const lastVoltageV = voltageV[count - 1] ?? null;
   const spanS = (timeS[count - 1] ?? 0) - (timeS[0] ?? 0);
   const extremes = lowAndHigh(voltageAfterV);
-  const shape = spanS > 0 && lastVoltageV !== null ? shapeOf(timeS, voltageV, { count, lastVoltageV, spanS }) : null;
+  const shape =
+    spanS > 0 && lastVoltageV !== null ? dischargeShape(timeS, voltageV, { count, lastVoltageV, spanS }) : null;
   return {
     followedBy,
     middleVoltageV: shape?.middleVoltageV ?? null,
@@ -159,46 +159,6 @@ function gather(run: RunToJudge, count: number): RunEndEvidence {
     lowestAfterV: extremes?.lowV ?? null,
     highestAfterV: extremes?.highV ?? null,
   };
-}
-
-function shapeOf(
-  timeS: ArrayLike<number>,
-  voltageV: ArrayLike<number>,
-  { count, lastVoltageV, spanS }: { count: number; lastVoltageV: number; spanS: number },
-) {
-  const v = (frac: number) => at(timeS, voltageV, { frac, count });
-  const middleVoltageV = v(0.5);
-  if (!(middleVoltageV > 0)) return null;
-  const middleSlope = Math.max((v(0.4) - v(0.8)) / 0.4 / middleVoltageV, FLATTEST_MIDDLE);
-  const lastSlope = Math.max((v(0.97) - lastVoltageV) / 0.03, (v(0.99) - lastVoltageV) / 0.01) / middleVoltageV;
-  const straightV = v(0.85) - ((v(0.6) - v(0.85)) / 0.25) * 0.15;
-  return {
-    middleVoltageV,
-    dropFrac: (middleVoltageV - lastVoltageV) / middleVoltageV,
-    bendFrac: (straightV - lastVoltageV) / middleVoltageV,
-    slopeRatio: lastSlope / middleSlope,
-    lastSlopeMvPerS: ((lastVoltageV - v(0.97)) * 1000) / (0.03 * spanS),
-  };
-}
-
-/** Voltage at a share of the time of the first `count` samples, on the straight line between its neighbours. */
-function at(
-  timeS: ArrayLike<number>,
-  voltageV: ArrayLike<number>,
-  { frac, count }: { frac: number; count: number },
-): number {
-  const firstS = timeS[0] ?? 0;
-  const wantedS = firstS + frac * ((timeS[count - 1] ?? 0) - firstS);
-  let low = 0;
-  let high = count - 1;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if ((timeS[middle] ?? 0) <= wantedS) low = middle;
-    else high = middle;
-  }
-  const [lowS, highS] = [timeS[low] ?? 0, timeS[high] ?? 0];
-  const [lowV, highV] = [voltageV[low] ?? 0, voltageV[high] ?? 0];
-  return highS > lowS ? lowV + ((wantedS - lowS) / (highS - lowS)) * (highV - lowV) : highV;
 }
 
 function smallestStepV(voltageV: ArrayLike<number>, count: number): number | null {

@@ -85,7 +85,10 @@ function rowsUnder(
   }
   const [width = 0, score = 0] = [...scores].reduce((best, next) => (next[1] >= best[1] ? next : best), [0, 0]);
   const usual = usualKinds(rows.filter((kinds) => kinds.length === width && isRow(kinds)));
-  const firstRow = rows.findIndex((kinds, at) => at >= after && isRow(kinds) && isLike(kinds, usual));
+  let firstRow = rows.findIndex((kinds, at) => at >= after && isLike(kinds, usual) && goesOn(rows, at));
+  if (firstRow < 0) firstRow = rows.findIndex((kinds, at) => at >= after && isLike(kinds, usual));
+  // Rows that leave out their last cells are narrower or wider than most; none above is to be lost.
+  while (firstRow > after && isLike(rows[firstRow - 1] ?? [], usual)) firstRow--;
   return { separator, decimalMark, score, width, firstRow: Math.max(firstRow, 0) };
 }
 
@@ -112,11 +115,18 @@ function usualKinds(rows: readonly CellKind[][]): CellKind[] {
   });
 }
 
-/** Small tables in a preamble differ from the rows in width or in what stands where. */
+/** Small tables in a preamble differ from the rows in what stands where. */
 function isLike(kinds: readonly CellKind[], usual: readonly CellKind[]): boolean {
-  if (kinds.length !== usual.length) return false;
+  if (!isRow(kinds) || Math.abs(kinds.length - usual.length) > 2) return false;
   const held = kinds.filter((kind) => kind !== 'empty').length;
   return kinds.filter((kind, column) => kind !== 'empty' && kind === usual[column]).length >= 0.7 * held;
+}
+
+/** Rows go on; a table in a preamble is over after a few lines. As wide within one cell, three in five of the next twenty: our choice. */
+function goesOn(rows: readonly CellKind[][], at: number): boolean {
+  const width = rows[at]?.length ?? 0;
+  const next = rows.slice(at, at + 20).filter((kinds) => kinds.some((kind) => kind !== 'empty'));
+  return next.filter((kinds) => kinds.length >= 2 && Math.abs(kinds.length - width) <= 1).length >= 0.6 * next.length;
 }
 
 function namesAbove(lines: readonly string[], found: FoundRows, headerChoice: number | null | undefined) {

@@ -64,6 +64,20 @@ describe('runEnd', () => {
     expect(runEnd({ ...weak, voltageAfterV: [52, 52, 52] }).end).toBe('stopped');
   });
 
+  it('takes a steady slope with a small last dip for no knee, and an even bend for none', () => {
+    const timeS = Array.from({ length: 1001 }, (_, row) => row);
+    const curve = (volts: (x: number) => number) =>
+      run(1, 1, { timeS, voltageV: timeS.map((s) => volts(s / 1000)), voltageAfterV: [4, 4] });
+    // 15 % down a straight line, then 2 % more in the last hundredth: the drop and the slope are there, the bend is not.
+    const dip = runEnd(curve((x) => 4 * (1 - 0.15 * x - (x > 0.99 ? 2 * (x - 0.99) : 0))));
+    expect(dip.evidence.slopeRatio).toBeGreaterThan(8);
+    expect(dip.end).toBe('stopped');
+    // A cubic bends by 4.8 % but its last slope is under three times that of its middle.
+    const cubic = runEnd(curve((x) => 4 * (1 - 0.3 * x ** 3)));
+    expect(cubic.evidence.bendFrac).toBeGreaterThan(0.035);
+    expect(cubic.end).toBe('stopped');
+  });
+
   it('takes the number of cells or the cut-off as help: 2.5 V a cell, or the cut-off itself, is low', () => {
     const flat = {
       timeS: [0, 1000, 2000],
@@ -79,7 +93,7 @@ describe('runEnd', () => {
 
   it('finds no knee in a voltage written in steps too coarse for one', () => {
     const timeS = Array.from({ length: 101 }, (_, row) => row * 36);
-    const voltageV = timeS.map((s) => Math.round(2 * syntheticCellV(s / 4000)) / 2);
+    const voltageV = timeS.map((s) => Math.round(2 * syntheticCellV(s / 3600)) / 2);
     expect(runEnd(run(1, 1, { timeS, voltageV, followedBy: 'nothing' })).end).toBe('unclear');
   });
 

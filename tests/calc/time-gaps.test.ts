@@ -9,6 +9,10 @@ describe('timeGaps', () => {
     expect(timeGaps(timeS)).toEqual([{ index: 49, fromS: 49, toS: 349, lengthS: 300 }]);
   });
 
+  it('reports the gap of 300 s and not the step of 50 s beside it', () => {
+    expect(timeGaps([...everySecond, 99, 399]).map(({ lengthS }) => lengthS)).toEqual([300]);
+  });
+
   it('calls 60 s no gap and 61 s one', () => {
     expect(timeGaps([...everySecond, 109])).toEqual([]);
     expect(timeGaps([...everySecond, 110])).toHaveLength(1);

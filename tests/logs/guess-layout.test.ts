@@ -84,6 +84,20 @@ describe('guessLayout', () => {
     });
   });
 
+  it.each([
+    ['two text cells of five', '1,14.6,V,50,high\n2,12.0,A,40,low\n3,11.0,A,40,low'],
+    ['one text cell of five', '1,14.6,3,50,high\n2,12.0,2,40,low\n3,11.0,2,40,low'],
+  ])('passes a table in the preamble as wide as the rows, %s', (_, table) => {
+    const rows = Array.from({ length: 60 }, (_, row) => `${row},3.31,1.0,25,1`).join('\n');
+    const notes = Array.from({ length: 20 }, (_, place) => `Note ${place}`).join('\n');
+    expect(of(`${table}\n${notes}\nTime,Voltage,Current,Temp,Step\n${rows}\n`)).toMatchObject({
+      headerLine: 24,
+      firstDataLine: 25,
+    });
+    const near = of(`${table}\nTime,Voltage,Current,Temp,Step\n${rows}\n`);
+    expect(near.headerLine).toBe(table.includes('V') ? 4 : near.headerLine);
+  });
+
   it('gets past [Section] markers', () => {
     expect(of(`[Header]\nName,Pack 7\n[Data]\nt,v,i\n${ROWS}`)).toMatchObject({ headerLine: 4, firstDataLine: 5 });
   });
@@ -121,6 +135,15 @@ describe('guessLayout', () => {
     expect(of('t,v,i,temp\n0,3.31,1.0,25\n1,3.30,1.0,\n2,3.29,1.0,\n3,3.28,1.0,25\n')).toMatchObject({
       headerLine: 1,
       firstDataLine: 2,
+    });
+  });
+
+  it('loses no first row that is wider than most: the last cell on every third row only', () => {
+    const rows = Array.from({ length: 30 }, (_, row) => `${row},3.31,1.0${row % 3 === 0 ? ',25' : ''}`).join('\n');
+    expect(of(`t,v,i,temp\n${rows}\n`)).toMatchObject({
+      headerLine: 1,
+      firstDataLine: 2,
+      columnNames: ['t', 'v', 'i', 'temp'],
     });
   });
 

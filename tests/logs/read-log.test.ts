@@ -112,6 +112,12 @@ describe('cells', () => {
     expect(Math.abs(reading.columns.currentA?.[1] ?? 0)).toBe(6.78e-5);
   });
 
+  it('leaves no minus on a printed -0 of a log whose current is not turned', () => {
+    const reading = read('0,-0,3.3\n1,5,3.2\n2,5,3.1\n3,-0,3.3\n');
+    expect(reading.sign.outIs).toBe('positive');
+    expect(Object.is(reading.columns.currentA?.[0], 0)).toBe(true);
+  });
+
   it('leaves no minus on a zero of a log whose current is turned', () => {
     const reading = read('0,0,3.3\n1,-5,3.2\n2,-5,3.1\n3,0,3.3\n');
     expect(reading.sign.outIs).toBe('negative');
@@ -173,6 +179,22 @@ describe('cells', () => {
       'Time [s],I [A],U [V],Discharge capacity [Ah]\n',
     );
     expect(columns.counterOutAh?.[4]).toBeCloseTo(0.5, 12);
+  });
+
+  it('adds what a counter shows after its restart, if it is past 0 by then: 0.2 + 0.05 + 0.25 Ah', () => {
+    const { columns } = read(
+      '0,-5,3.3,0\n1,-5,3.3,0.1\n2,-5,3.3,0.2\n3,-5,3.3,0.05\n4,-5,3.3,0.3\n',
+      'Time [s],I [A],U [V],Discharge capacity [Ah]\n',
+    );
+    expect(columns.counterOutAh?.[4]).toBeCloseTo(0.5, 12);
+  });
+
+  it('lets a counter of net charge count down: 10 Ah left to 9.7 Ah is 0.3 Ah', () => {
+    const { columns } = read(
+      '0,-5,3.3,10\n1,-5,3.3,9.9\n2,-5,3.3,9.7\n3,-5,3.3,9.7\n',
+      'Time [s],I [A],U [V],Capacity [Ah]\n',
+    );
+    expect(columns.counterNetAh?.[3]).toBeCloseTo(-0.3, 12);
   });
 
   it('reads UTF-16 as it reads UTF-8', () => {

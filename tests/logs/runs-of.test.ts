@@ -143,6 +143,14 @@ describe('cutting', () => {
     expect(log(() => 10)).toEqual([10]);
   });
 
+  it('pays no heed to a step number that changes with every row', () => {
+    const rows = Array.from(
+      { length: 200 },
+      (_, row) => `${row * 10},${row},${row === 0 ? 0 : row % 2 ? 10 : 13},${(13.2 - row / 1000).toFixed(3)}`,
+    );
+    expect(readText(`Time [s],Step,Current [A],Voltage [V]\n${rows.join('\n')}\n`).runs).toHaveLength(1);
+  });
+
   it('reports a gap of five minutes inside a run, and does not cut there', () => {
     const rows = syntheticDischarge({ cells: 4, until: 0.5 }).filter(({ timeS }) => timeS <= 600 || timeS >= 900);
     const [run] = runs(rows);
