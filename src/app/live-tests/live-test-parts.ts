@@ -13,6 +13,7 @@ import { tripKind } from './kinds/trip.ts';
 import { readLiveTestAddress } from './live-test-address.ts';
 import type { LiveTestPart } from './live-test-part.ts';
 import { oneByOne } from './one-by-one.tsx';
+import { rulerPart } from './ruler/ruler-part.ts';
 import { logPart } from './runs/log-part.ts';
 import { runPart } from './runs/run-part.tsx';
 
@@ -25,6 +26,7 @@ export const LIVE_TEST_PARTS: readonly LiveTestPart[] = [
   oneByOne(cellsKind),
   oneByOne(resistanceKind),
   oneByOne(leadKind),
+  rulerPart,
   oneByOne(jointKind),
   oneByOne(drainKind),
   oneByOne(parallelKind),

@@ -10,6 +10,7 @@ import { DrawingView } from '../../ui/drawing-view.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { Screen } from '../../ui/screen.tsx';
+import { PhotoRulers, PhotoTools } from '../live-tests/ruler/photo-rulers.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
 import { SmokeHelp } from '../parts/smoke-help.tsx';
 import { goTo, hrefTo } from '../route.ts';
@@ -95,6 +96,7 @@ export function AboutPhoto({
           />
         )}
         <DrawingView drawing={calloutMarks({ callouts, widthPx: photo.widthPx, heightPx: photo.heightPx })} />
+        <PhotoRulers record={session.record.value} photo={photo} />
       </button>
       {numbered.length > 0 && (
         <ol class="small" aria-label={say.legend}>
@@ -105,6 +107,7 @@ export function AboutPhoto({
           ))}
         </ol>
       )}
+      <PhotoTools record={session.record.value} photo={photo} />
       <ChoiceField
         label={say.zone}
         choices={zoneChoices(definition)}

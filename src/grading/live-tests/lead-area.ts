@@ -14,10 +14,17 @@ export function leadArea(lead: Lead): LeadArea {
 }
 
 /** An entry is one bar unless it says that there are layers. */
-function barArea({ widthMm, thicknessMm, layers = 1 }: Lead): LeadArea {
+function barArea({ widthMm, thicknessMm, layers = 1, byPhoto }: Lead): LeadArea {
   if (widthMm === undefined || thicknessMm === undefined) return refused('nothingMeasured');
-  const areaMm2 = widthMm * thicknessMm * layers;
-  return { areaMm2: { low: areaMm2, best: areaMm2, high: areaMm2 }, areaRefused: null };
+  const areaMm2 = (mm: number) => Math.max(0, mm) * thicknessMm * layers;
+  const plusMinusMm = plusMinusOf(widthMm, byPhoto);
+  const low = areaMm2(widthMm - plusMinusMm);
+  return { areaMm2: { low, best: areaMm2(widthMm), high: areaMm2(widthMm + plusMinusMm) }, areaRefused: null };
+}
+
+/** How sure a size from a photo is. One typed over since, or measured otherwise, counts as it stands. */
+function plusMinusOf(sizeMm: number, byPhoto: Lead['byPhoto']): number {
+  return byPhoto?.mm === sizeMm ? byPhoto.plusMinusMm : 0;
 }
 
 function cableArea(lead: Lead): LeadArea {
@@ -34,7 +41,9 @@ function seenConductor(lead: Lead): SeenConductor | AreaRefused {
     case 'printed':
       return printedSize(lead) ?? 'nothingMeasured';
     case 'bareStrands':
-      return diameterMm === undefined ? 'nothingMeasured' : { way: 'bareStrands', diameterMm };
+      return diameterMm === undefined
+        ? 'nothingMeasured'
+        : { way: 'bareStrands', diameterMm, diameterUncertaintyMm: plusMinusOf(diameterMm, lead.byPhoto) };
     case 'overInsulation':
       return 'overInsulation';
     case undefined:

@@ -59,7 +59,9 @@ function allowable(lead: TestedLead, areaMm2: Range, sharing: number): LeadResul
   const { insulationDegC, aroundDegC, metal = 'copper' } = lead;
   if (lead.form === 'bar' || metal !== 'copper' || insulationDegC === undefined) return null;
   const inAir = aroundDegC === undefined ? {} : { ambientDegC: aroundDegC };
-  const oneA = (mm2: number) => allowableCurrentA({ areaMm2: mm2, insulationDegC, ...inAir })?.currentA;
+  // A photo may be so unsure that nothing at all lies within its limits.
+  const oneA = (mm2: number) =>
+    mm2 > 0 ? allowableCurrentA({ areaMm2: mm2, insulationDegC, ...inAir })?.currentA : undefined;
   const [lowA, bestA, highA] = [areaMm2.low, areaMm2.best, areaMm2.high].map(oneA);
   if (lowA === undefined || bestA === undefined || highA === undefined) return null;
   return { lowA: lowA * sharing, bestA: bestA * sharing, highA: highA * sharing };

@@ -16,7 +16,7 @@ export function leadWithstand(lead: TestedLead, currentA: number): WithstandResu
   const { areaMm2 } = leadArea(lead);
   const start = startOf(lead);
   if (lead.form === 'bar' || areaMm2 === null || insulation === undefined || start === null) return null;
-  if (metal !== 'copper' && metal !== 'aluminium') return null;
+  if (areaMm2.low <= 0 || (metal !== 'copper' && metal !== 'aluminium')) return null;
   if (start.startDegC <= -ADIABATIC_METALS[metal].betaDegC) return null;
   const eachA = currentA / leadSharing(lead).sharing;
   const stands = leadWithstandS({

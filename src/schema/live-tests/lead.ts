@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { lineSchema, randomIdSchema } from '../text-limits.ts';
-import { positive, temperatureDegC, testFields } from './test-fields.ts';
+import { notNegative, positive, temperatureDegC, testFields } from './test-fields.ts';
 
 export const LEAD_PLACES = ['main', 'link', 'sense', 'other'] as const;
 export type LeadPlace = (typeof LEAD_PLACES)[number];
@@ -41,5 +41,7 @@ export const leadSchema = v.looseObject({
   metal: v.optional(v.picklist(METALS)),
   /** The photo ruler the diameter or width was taken from. */
   rulerId: v.optional(randomIdSchema),
+  /** What that ruler gave, and how sure it was: counts while the diameter or width is still that figure. */
+  byPhoto: v.optional(v.strictObject({ mm: positive, plusMinusMm: notNegative })),
 });
 export type Lead = v.InferOutput<typeof leadSchema>;

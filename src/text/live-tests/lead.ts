@@ -26,6 +26,7 @@ export const leadWords = {
     layers: 'Layers',
     metal: 'Metal',
     rulerId: 'Photo ruler',
+    byPhoto: 'By the photo ruler',
   },
   places: { main: 'Main lead', link: 'Cell link', sense: 'Sense lead', other: 'Other' },
   forms: { cable: 'Cable', bar: 'Bar or strip' },
