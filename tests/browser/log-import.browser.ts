@@ -13,7 +13,7 @@ import { beginPack } from './driver/job.ts';
 import { launchBrowser } from './driver/launch.ts';
 import { MADE_RUN, madeRunLog } from './driver/made-run-log.ts';
 import { emptyPhone, type Phone } from './driver/phone.ts';
-import { button, expectTitle, goTo, link, tapButton, tapLink, untilSaved } from './driver/screen.ts';
+import { button, expectTitle, goTo, tapButton, tapLink, untilSaved } from './driver/screen.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'underlid-logs-'));
 const small = join(folder, 'pruefstand.csv');
@@ -43,6 +43,25 @@ async function packWithLogs(): Promise<{ page: Page; packId: string }> {
 async function pick(page: Page, path: string): Promise<void> {
   const [chooser] = await Promise.all([page.waitForEvent('filechooser'), tapButton(page, say.pick)]);
   await chooser.setFiles(path);
+}
+
+/** The longest main-thread task from now on. Proves first, on one of 150 ms made for it, that the browser tells them. */
+async function watchLongTasks(page: Page): Promise<() => Promise<number>> {
+  await page.evaluate(() => {
+    const tasks: number[] = [];
+    Object.assign(window, { longTasks: tasks });
+    new PerformanceObserver((list) => {
+      for (const { duration } of list.getEntries()) tasks.push(duration);
+    }).observe({ type: 'longtask' });
+    setTimeout(() => {
+      const endMs = performance.now() + 150;
+      while (performance.now() < endMs);
+    });
+  });
+  const tasks = () => page.evaluate(() => (window as unknown as { longTasks: number[] }).longTasks);
+  await expect.poll(async () => Math.max(0, ...(await tasks()))).toBeGreaterThanOrEqual(150);
+  await page.evaluate(() => (window as unknown as { longTasks: number[] }).longTasks.splice(0));
+  return async () => Math.max(0, ...(await tasks()));
 }
 
 /** Screens keep figures and units together by blanks that do not break. */
@@ -166,35 +185,29 @@ it('voltages alone give no Ah, and say so', async () => {
   expect(await button(page, say.keepNone).isDisabled()).toBe(true);
 });
 
-it('a log of 1,000,000 rows is cancelled, then read, kept and drawn, with no main-thread task over 100 ms', async () => {
+it('a log of 1,000,000 rows is cancelled, then read and drawn, with no main-thread task over 100 ms', async () => {
   const big = join(folder, 'million.csv');
   writeMadeLog(big, 1_000_000);
   const { page } = await packWithLogs();
-  await page.evaluate(() => {
-    const tasks: number[] = [];
-    Object.assign(window, { longTasks: tasks });
-    new PerformanceObserver((list) => {
-      for (const { duration } of list.getEntries()) tasks.push(duration);
-    }).observe({ type: 'longtask', buffered: false });
-  });
-  const longest = () => page.evaluate(() => Math.max(0, ...(window as unknown as { longTasks: number[] }).longTasks));
+  const longestMs = await watchLongTasks(page);
 
   await pick(page, big);
   await button(page, say.cancel).tap({ timeout: 30_000 });
   await page.getByText(say.cancelled('million.csv')).waitFor();
   await page.getByText(say.none).waitFor();
-  const whileCancelled = await longest();
+  const whileCancelled = await longestMs();
 
   const began = performance.now();
   await pick(page, big);
   await page.getByRole('heading', { name: say.runs }).waitFor({ timeout: 60_000 });
   const readS = (performance.now() - began) / 1000;
   expect(await textOf(page, 'main')).toContain('1 000 000 rows');
-  const whileRead = await longest();
+  await page.locator('.sheet-plot svg').waitFor();
+  const whileRead = await longestMs();
   console.log(
     `1,000,000 rows, ${(statSync(big).size / 1e6).toFixed(1)} MB: on the screen after ${readS.toFixed(1)} s; ` +
       `longest main-thread task ${whileCancelled.toFixed(0)} ms cancelled, ${whileRead.toFixed(0)} ms read`,
   );
+  expect(whileCancelled).toBeLessThanOrEqual(100);
   expect(whileRead).toBeLessThanOrEqual(100);
-  await link(page, `‹ ${say.title}`).waitFor();
 });

@@ -7,6 +7,9 @@ import { restBefore } from './found-run.ts';
 
 /** Dense counters of good instruments agree with the trapezoid within a few parts in ten thousand. Our choice. */
 const COUNTER_FAR_FRAC = 0.02;
+/** A step of a log, not a rest. Our choice. */
+const SHORT_REST_S = 60;
+const SHORT_RUN_S = 120;
 
 /** "Discharge · 97.3 Ah · 1245 Wh · 4 h 52 min · 20 A". */
 export function foundRunTitle({ kind, chargeAh, energyWh, durationS, meanCurrentA }: LogRun): string {
@@ -14,7 +17,7 @@ export function foundRunTitle({ kind, chargeAh, energyWh, durationS, meanCurrent
     say.kinds[kind],
     ...(chargeAh === null ? [] : [figureIn(chargeAh, 'Ah')]),
     ...(energyWh === null ? [] : [figureIn(energyWh, 'Wh')]),
-    duration(durationS),
+    duration(durationS < SHORT_RUN_S ? Number(durationS.toPrecision(3)) : durationS),
     ...(meanCurrentA === null ? [] : [figureIn(Number(meanCurrentA.toPrecision(4)), 'A')]),
   ]);
 }
@@ -26,7 +29,7 @@ export function foundRunLines(runs: readonly LogRun[], place: number, units: Uni
   const { temperatures } = run;
   return [
     ...endLines(run),
-    ...(run.kind === 'voltageOnly' ? [] : beganLines(runs, place)),
+    ...beganLines(runs, place),
     ...gapLines(run),
     ...counterLines(run),
     ...(temperatures === null
@@ -41,14 +44,24 @@ export function foundRunLines(runs: readonly LogRun[], place: number, units: Uni
   ];
 }
 
-function endLines({ kind, flow, end }: LogRun): string[] {
-  const note = { discharge: '', charge: say.chargeNote, hold: say.holdNote, voltageOnly: say.voltageOnlyNote }[kind];
-  const ended = flow === 'in' ? say.chargeEnds[end] : say.ends[end];
-  return [ended, note, kind === 'hold' && flow === 'in' ? say.chargeNote : ''].filter((line) => line !== '');
+/** Said once above the list, of the kinds that are in it. */
+export function kindNotes(runs: readonly LogRun[]): string[] {
+  const some = (wanted: (run: LogRun) => boolean, note: string) => (runs.some(wanted) ? [note] : []);
+  return [
+    ...some(({ kind }) => kind === 'voltageOnly', say.voltageOnlyNote),
+    ...some(({ flow }) => flow === 'in', say.chargeNote),
+    ...some(({ kind }) => kind === 'hold', say.holdNote),
+  ];
 }
 
+function endLines({ flow, end }: LogRun): string[] {
+  const ended = flow === 'in' ? say.chargeEnds[end] : say.ends[end];
+  return ended === '' ? [] : [ended];
+}
+
+/** Of a hold there is nothing to say: it begins where the run before it ended. */
 function beganLines(runs: readonly LogRun[], place: number): string[] {
-  if (runs[place]?.flow !== 'out') return [];
+  if (runs[place]?.kind !== 'discharge') return [];
   const rest = restBefore(runs, place);
   switch (rest.known) {
     case 'no':
@@ -56,13 +69,12 @@ function beganLines(runs: readonly LogRun[], place: number): string[] {
     case 'atLeast':
       return [say.restAtLeast(duration(rest.restS))];
     case 'afterOther':
-      return [say.rest(duration(rest.restS))];
-    case 'afterCharge':
-      return [
-        rest.charge.endVoltageV === null
-          ? say.rest(duration(rest.restS))
-          : say.afterCharge(duration(rest.restS), figureIn(rest.charge.endVoltageV, 'V')),
-      ];
+      return rest.restS < SHORT_REST_S ? [] : [say.rest(duration(rest.restS))];
+    case 'afterCharge': {
+      const { endVoltageV } = rest.charge;
+      const after = rest.restS < SHORT_REST_S ? say.rightAfter : say.restAfter(duration(rest.restS));
+      return [say.afterCharge(after, endVoltageV === null ? null : figureIn(endVoltageV, 'V'))];
+    }
   }
 }
 

@@ -4,7 +4,7 @@ import { logWords as say } from '../../text/logs/log.ts';
 import type { PackSession } from '../state/pack-session.ts';
 import { settings } from '../state/settings.ts';
 import { canBeKept } from './found-run.ts';
-import { foundRunLines, foundRunTitle } from './found-run-words.ts';
+import { foundRunLines, foundRunTitle, kindNotes } from './found-run-words.ts';
 import { keepPlan } from './keep-runs.ts';
 import type { LogInHand, LogRead } from './log-in-hand.ts';
 
@@ -23,6 +23,11 @@ export function FoundRuns({ session, log, read }: { session: PackSession; log: L
     <section class="stack">
       <h2>{say.runs}</h2>
       {runs.length === 0 ? <p class="muted">{say.noRuns}</p> : <p class="small muted">{say.tickLead}</p>}
+      {kindNotes(runs).map((note) => (
+        <p key={note} class="small muted">
+          {note}
+        </p>
+      ))}
       {updated.size > 0 && <p class="notice calm small">{say.updateNote(updated.size)}</p>}
       {unmatched > 0 && <p class="notice small">{say.unmatched(unmatched)}</p>}
       <ul class="lines">

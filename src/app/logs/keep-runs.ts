@@ -1,5 +1,4 @@
 import type { Named } from '../../schema/live-tests/live-tests.ts';
-import type { Run } from '../../schema/live-tests/run.ts';
 import { MAX_LINE } from '../../schema/text-limits.ts';
 import { randomId } from '../../storage/open-store.ts';
 import type { NewPhotoBytes, Put } from '../../storage/store.ts';
@@ -9,7 +8,7 @@ import { isProvisional } from '../state/provisional.ts';
 import { hashOfFile } from './hash-of-file.ts';
 import type { LogFile, LogInHand } from './log-in-hand.ts';
 import { matchedRuns, readAgain } from './read-again.ts';
-import { CURVE_POINTS, runFromLog } from './run-from-log.ts';
+import { CURVE_POINTS, type ReadRun, runFromLog } from './run-from-log.ts';
 
 /** What Keep would do: kept runs that are read anew, found runs that are added. */
 export interface KeepPlan {
@@ -39,7 +38,7 @@ export async function keepRuns(session: PackSession, log: LogInHand, instrumentI
   const { logId, name, byteCount } = log.file;
   const { summary, mapping } = read;
   const { updated, added } = keepPlan(session, log);
-  const fresh = new Map<number, Omit<Run, 'made'>>();
+  const fresh = new Map<number, ReadRun>();
   for (const place of new Set([...updated.values(), ...added])) {
     const curve = await log.curve(place, CURVE_POINTS);
     const rowCount = rowsBetween(summary.runs[place]);

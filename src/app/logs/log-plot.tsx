@@ -1,7 +1,7 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { thinnedIndexes } from '../../calc/thinned-indexes.ts';
 import type { Drawing } from '../../drawing/display-list.ts';
-import { logOverview } from '../../drawing/log-overview.ts';
+import { type LogBand, logOverview } from '../../drawing/log-overview.ts';
 import type { LogSummary } from '../../logs/log-messages.ts';
 import type { LogCurve, LogRun } from '../../logs/log-run.ts';
 import { formatFixed } from '../../text/format-number.ts';
@@ -10,10 +10,10 @@ import { foundWords as say } from '../../text/logs/found.ts';
 import { DrawingView } from '../../ui/drawing-view.tsx';
 import type { LogRead } from './log-in-hand.ts';
 
-/** As wide as the column of a phone; wider screens scale it up. */
-const WIDTH = 350;
+/** The column of a small phone: what is narrower is scaled down. */
+const LEAST_WIDTH = 280;
 const HEIGHT = 250;
-/** Two for each unit of width show every dip. */
+/** Of a phone's column each unit of width has two, which shows every dip. */
 const POINTS = 700;
 /** More bands than this are a grey wall, and slow: the longest are marked. Our choice. */
 const MOST_BANDS = 40;
@@ -26,17 +26,19 @@ const MOST_PARTS = 6;
  */
 export function LogPlot({ read, ticked }: { read: LogRead; ticked: ReadonlySet<number> }) {
   const { runs, overview } = read.summary;
+  const section = useRef<HTMLElement>(null);
   const [drawings, setDrawings] = useState<Drawing[]>([]);
   useEffect(() => {
     let timer = setTimeout(() => {
-      const drawn = drawingsOf(read.summary, ticked);
+      const width = Math.max(LEAST_WIDTH, section.current?.clientWidth ?? 0);
+      const drawn = drawingsOf(read.summary, ticked, width);
       timer = setTimeout(() => setDrawings(drawn));
     });
     return () => clearTimeout(timer);
   }, [read, ticked]);
   if (overview.length === 0) return null;
   return (
-    <section class="stack">
+    <section ref={section} class="stack">
       <h2>{say.plot}</h2>
       {drawings.length === 0 && <div class="log-plot-wait" />}
       {drawings.map((drawing, part) => (
@@ -51,13 +53,13 @@ export function LogPlot({ read, ticked }: { read: LogRead; ticked: ReadonlySet<n
   );
 }
 
-function drawingsOf({ overview, runs, stretches }: LogSummary, ticked: ReadonlySet<number>): Drawing[] {
+function drawingsOf({ overview, runs, stretches }: LogSummary, ticked: ReadonlySet<number>, width: number): Drawing[] {
   const longest = [...runs.entries()].toSorted(([, one], [, other]) => other.durationS - one.durationS);
   const marked = longest.slice(0, MOST_BANDS).toSorted(([one], [other]) => one - other);
   return overview.slice(0, MOST_PARTS).map((curve, part) => {
     const { firstIndex = 0, lastIndex = 0 } = stretches[part] ?? {};
     const inPart = marked.filter(([, run]) => run.firstIndex >= firstIndex && run.lastIndex <= lastIndex);
-    return drawingOf(thinned(curve), inPart, ticked);
+    return drawingOf(thinned(curve), bandsOf(inPart, ticked), width);
   });
 }
 
@@ -75,16 +77,19 @@ function thinned(curve: LogCurve): LogCurve {
   };
 }
 
-function drawingOf(curve: LogCurve, runs: readonly [number, LogRun][], ticked: ReadonlySet<number>) {
-  const bands = runs.map(([place, run]) => ({
+function bandsOf(runs: readonly [number, LogRun][], ticked: ReadonlySet<number>): LogBand[] {
+  return runs.map(([place, run]) => ({
     fromS: run.startS,
     toS: run.endS,
     label: String(place + 1),
     chosen: ticked.has(place),
   }));
+}
+
+function drawingOf(curve: LogCurve, bands: readonly LogBand[], width: number): Drawing {
   const { seconds, minutes, hours, nothing } = say;
   return logOverview({
-    width: WIDTH,
+    width,
     height: HEIGHT,
     timeS: curve.timeS,
     voltageV: curve.voltageV.length === 0 ? null : curve.voltageV,

@@ -91,7 +91,7 @@ export function LogScreen({ session, log }: { session: PackSession; log: LogInHa
       {read && (
         <>
           <MappingRead read={read} onChange={(mapping) => void log.change(mapping)} />
-          <RowsReport summary={read.summary} />
+          {read.summary.counts.rowsRead > 0 && <RowsReport summary={read.summary} />}
           <LogPlot read={read} ticked={log.ticked.value} />
           <FoundRuns session={session} log={log} read={read} />
           {read.summary.runs.length > 0 && (

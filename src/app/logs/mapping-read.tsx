@@ -1,4 +1,4 @@
-import type { LogMapping } from '../../logs/log-mapping.ts';
+import type { ColumnUse, LogMapping } from '../../logs/log-mapping.ts';
 import { mappingWords as say } from '../../text/logs/mapping.ts';
 import { DATE_FORMATS, timeIsCounted, turnedRound } from './changed-mapping.ts';
 import type { LogRead } from './log-in-hand.ts';
@@ -21,7 +21,7 @@ export function MappingRead({ read, onChange }: { read: LogRead; onChange: (mapp
       {used.length > 0 && (
         <dl class="log-columns">
           {used.map(([place, column]) => (
-            <div key={place}>
+            <div key={place} class={isSure(column) ? '' : 'unsure'}>
               <dt>
                 {say.quantities[column.quantity]}
                 {column.counts !== null && <span class="small muted"> {say.counters[column.counts]}</span>}
@@ -50,6 +50,11 @@ export function MappingRead({ read, onChange }: { read: LogRead; onChange: (mapp
       {hasCurrent && !hasVoltage && <p class="notice">{say.noVoltage}</p>}
     </section>
   );
+}
+
+/** What nothing in the log says, or something says otherwise, has to be looked at. */
+function isSure({ unit, unitFrom }: ColumnUse): boolean {
+  return unit === '' || (unitFrom !== 'assumed' && unitFrom !== 'numbers');
 }
 
 export function columnName(names: readonly string[], place: number): string {

@@ -2,7 +2,7 @@ import type { LogRun } from '../../logs/log-run.ts';
 import type { Named } from '../../schema/live-tests/live-tests.ts';
 import type { Run } from '../../schema/live-tests/run.ts';
 import { canBeKept } from './found-run.ts';
-import type { SaidByLog } from './run-from-log.ts';
+import type { ReadRun, SaidByLog } from './run-from-log.ts';
 
 /** Always from the log: a newer reading takes their place. */
 const MEASURED = [
@@ -21,7 +21,7 @@ const MEASURED = [
 const SAID = ['on', 'end', 'restMin', 'cellStartDegC', 'cellEndDegC'] as const satisfies readonly (keyof SaidByLog)[];
 
 /** A kept run with what its log says when read anew. What a person typed stays, and so does its place among the runs. */
-export function readAgain(stored: Run, fresh: Omit<Run, 'made'>): Run {
+export function readAgain(stored: Run, fresh: ReadRun): Run {
   const before: Readonly<Record<string, unknown>> = stored.log?.said ?? {};
   const kept: Record<string, unknown> = { ...stored };
   const read: Record<string, unknown> = { ...fresh };

@@ -17,6 +17,9 @@ export interface SaidByLog {
   cellEndDegC?: number;
 }
 
+/** A run without its stamp; only the fields the schema names, so that each is checked. */
+export type ReadRun = Omit<{ [K in keyof Run as string extends K ? never : K]: Run[K] }, 'made'>;
+
 export interface RunRead {
   runs: readonly LogRun[];
   place: number;
@@ -28,7 +31,7 @@ export interface RunRead {
 }
 
 /** A run as it is stored, from what was read. What the log does not hold is absent. */
-export function runFromLog(read: RunRead): Omit<Run, 'made'> {
+export function runFromLog(read: RunRead): ReadRun {
   const { runs, place, curve, logId, mapping, rowCount } = read;
   const run = runs[place];
   if (run === undefined) throw new RangeError(`runFromLog: run must be one of ${runs.length}, got ${place}`);

@@ -23,15 +23,17 @@ export const foundWords = {
     unclear: 'The log ends within the charge, or goes on otherwise.',
   },
   holdNote:
-    'A hold: the voltage was kept and the current faded. It is a run of its own, so that the Ah at a steady current stay apart.',
-  chargeNote:
-    'A charge: shown, so that you see how the next run began. It is not kept, for a kept run counts as delivered.',
+    'A hold is a run of its own: the voltage was kept and the current faded, so the Ah at a steady current stay apart.',
+  chargeNote: 'Charges are shown, so that you see how a run began, and not kept: a kept run counts as delivered.',
   voltageOnlyNote: 'No current in this log: no Ah and no Wh, only how the voltage went and ended.',
   rest: (rest: string) => `After ${rest} without load.`,
   restAtLeast: (rest: string) =>
     `After ${rest} without load, and what was before is not in the log: type how it began.`,
   noRest: 'Under load as the log begins: type how it began.',
-  afterCharge: (rest: string, volts: string) => `${rest} after a charge that ended at ${volts}.`,
+  rightAfter: 'Right after',
+  restAfter: (rest: string) => `${rest} after`,
+  afterCharge: (after: string, volts: string | null) =>
+    `${after} a charge${volts === null ? '' : ` that ended at ${volts}`}.`,
   gaps: (count: number, longest: string) =>
     `${count === 1 ? '1 gap' : `${count} gaps`} in time, the longest ${longest}; bridged straight.`,
   counter: (charge: string, off: string) =>

@@ -5,6 +5,7 @@ import type { LiveTestPart } from '../live-test-part.ts';
 import { oneByOne } from '../one-by-one.tsx';
 import { TestEdit } from '../test-edit.tsx';
 import { RunList } from './run-list.tsx';
+import './runs.css';
 
 /** Capacity runs: a list of their own, with what they come to above it and the way to a log. */
 export const runPart: LiveTestPart = {
