@@ -25,8 +25,19 @@ function entryOf(subject: LiveTestSubject, reach: Reach): fc.Arbitrary<Entry> {
     .tuple(part, arbitraryOf(LIVE_TEST_SUBJECTS[subject].value, reach), linked)
     .map(([id, value, links]): Entry => {
       const named = Object.fromEntries(Object.entries(links).filter(([key]) => key in value));
-      return { key: ['a'.repeat(32), subject, id], v: { ...value, ...named }, at: stampAt(1), by: 'b'.repeat(32) };
+      return {
+        key: ['a'.repeat(32), subject, id],
+        v: { ...value, ...named, ...photoOf(value) },
+        at: stampAt(1),
+        by: 'b'.repeat(32),
+      };
     });
+}
+
+/** A size from a photo counts only while it is the lead's own: some are. */
+function photoOf(value: object): object {
+  if (!('byPhoto' in value && 'diameterMm' in value)) return {};
+  return { byPhoto: { ...(value.byPhoto as object), mm: value.diameterMm } };
 }
 
 function arbitraryNameplate(reach: Reach): fc.Arbitrary<Nameplate> {

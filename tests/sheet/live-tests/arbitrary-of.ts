@@ -30,6 +30,7 @@ export function arbitraryOf<S extends v.GenericSchema>(schema: S, reach: Reach):
 function walk(shape: Shape, reach: Reach): fc.Arbitrary<unknown> {
   switch (shape.type) {
     case 'loose_object':
+    case 'strict_object':
     case 'object':
       return objectOf(shape.entries ?? {}, reach);
     case 'optional':

@@ -175,6 +175,15 @@ describe('what one run says', () => {
     expect(run.sources[0]).toContain('NIST Digital Library of Mathematical Functions, eq. 3.5.1');
   });
 
+  it('says both where the tester has it ended otherwise than the log alone', () => {
+    const [, hard] = MANY_TESTS.runs;
+    if (hard?.log === undefined) throw new Error('run 2 of the many tests comes from a log');
+    const context = contextOf({ runs: [{ ...hard, log: { ...hard.log, said: { end: 'packDisconnect' } } }] });
+    expect(result(runBlocks(context), `run-${idOf(2)}`).rows).toContain(
+      'Ended: empty: the voltage fell over its knee (opened by the BMS; said by the tester; the log alone: the pack disconnected, with no knee before)',
+    );
+  });
+
   it('holds a charge for a charge, which delivered nothing', () => {
     const context = contextOf({ runs: [fullRun(1, { chargeAh: 301, end: 'taper' })] });
     expect(result(runBlocks(context), `run-${idOf(1)}`)).toMatchObject({ value: '301 Ah', marks: ['a charge'] });

@@ -3,6 +3,7 @@ import { fuseBlocks } from '../../../src/sheet/model/live-tests/fuse-blocks.ts';
 import { leadBlocks } from '../../../src/sheet/model/live-tests/lead-blocks.ts';
 import { overcurrentBlocks } from '../../../src/sheet/model/live-tests/overcurrent-blocks.ts';
 import { contextOf, idOf, mainLead, PACK_300, trip } from './bench-tests.ts';
+import { MANY_NAMEPLATE, MANY_TESTS } from './many-tests.ts';
 import { plain, plots, result, textsOf } from './texts-of.ts';
 
 // Facts of the trade: common practice, no source.
@@ -80,6 +81,9 @@ describe('a pack that carries 800 A until heat opens it', () => {
     expect(texts).toContain('250 A fuse, 32 V bolt-in');
     expect(texts).toContain('Lead 1 stands');
     expect(plain(plot?.caption ?? '')).toContain('by the figures of 32 V bolt-in fuses');
+    expect(result(overcurrentBlocks(context), 'overcurrent').sources).toContain(
+      'times of a 32 V blade and bolt-in fuse: one fuse maker’s data sheet',
+    );
   });
 });
 
@@ -109,6 +113,35 @@ describe('fuse advice', () => {
     );
   });
 
+  it('asks for 17.9 kA, never less than the 17.805 kA of four cells of 0.205 mΩ', () => {
+    // 4 · 3.65 V ÷ (4 · 0.205 mΩ) = 17 805 A, an upper estimate.
+    const fuse = result(fuseBlocks(contextOf(MANY_TESTS, MANY_NAMEPLATE)), 'fuse');
+    expect(fuse.rows).toContain('Interrupts: 17.9 kA or more');
+    expect(fuse.rows).toContain('Fault current: 17.9 kA (an upper estimate, cells only)');
+  });
+
+  it('names 3.6 kA as a lower estimate, from 1 mΩ of DC resistance a cell, and asks for 20 kA', () => {
+    // 3.65 V ÷ 1 mΩ = 3650 A.
+    const cells = [1, 2, 3, 4].map((number) => ({ number, resistanceMohm: 1 }));
+    const cellSets = [
+      { id: idOf(1), made: mainLead(1).made, state: 'rested' as const, resistanceBy: 'dc' as const, cells },
+    ];
+    const fuse = result(fuseBlocks(contextOf({ leads: [mainLead(1)], cellSets })), 'fuse');
+    expect(fuse.rows).toContain('Fault current: 3.6 kA (a lower estimate, from DC resistance)');
+    expect(fuse.rows.join(' ')).toContain('Interrupts: 20 kA or more');
+  });
+
+  it('is drawn as class C above 32 V, and only with the time that was read: 1.6 × within 4 h', () => {
+    // Excerpt of UL 248-2:2019: 201–1200 A open at 160 % within 240 min; no least time is known.
+    const plate = { ...PACK_300, nominalVoltageV: 38.4, cellsInSeries: 12, chargeVoltageV: 43.2 };
+    const context = contextOf(
+      { leads: [mainLead(1)], trips: [trip(1, { currentA: 300, heldForS: 2, opened: true })] },
+      plate,
+    );
+    const [plot] = plots(overcurrentBlocks(context));
+    expect(textsOf(plot?.drawing).map(plain)).toContain('250 A fuse, class C');
+  });
+
   it('names what is still needed', () => {
     const { continuousCurrentA: _, ...plate } = PACK_300;
     const fuse = result(fuseBlocks(contextOf({ leads: [mainLead(1, { way: 'overInsulation' })] }, plate)), 'fuse');
@@ -129,6 +162,17 @@ describe('leads', () => {
     expect(lead.rows).toContain('Known by: bare strands, 8.2 mm across (by the photo ruler)');
     expect(lead.rows).toContain('Allowed for good: 180–210 A (180 A counts: the least it may be)');
     expect(lead.formula).toContain('S = π ÷ 4 · d² · (0.75 ± 0.05)');
+  });
+
+  it('add the ± 0.4 mm of a diameter from a photo, as long as it is that diameter', () => {
+    // Relative half-widths 0.05 ÷ 0.75 and 2 · 0.4 ÷ 8.2, as squares: 11.81 %; 39.61 mm² ± 4.68.
+    const { printedMm2: _, ...strands } = mainLead(1, { way: 'bareStrands', diameterMm: 8.2, rulerId: idOf(9) });
+    const from = (mm: number) =>
+      result(leadBlocks(contextOf({ leads: [{ ...strands, byPhoto: { mm, plusMinusMm: 0.4 } }] })), `lead-${idOf(1)}`);
+    expect(from(8.2).value).toBe('34.93–44.29 mm²');
+    expect(from(8.2).rows).toContain('Known by: bare strands, 8.2 mm across (by the photo ruler, ± 0.4 mm)');
+    expect(from(8).value).toBe('36.97–42.25 mm²');
+    expect(from(8).rows).toContain('Known by: bare strands, 8.2 mm across (by the photo ruler)');
   });
 
   it('give no section and no current for a diameter over the insulation', () => {
@@ -161,6 +205,21 @@ describe('leads', () => {
     expect(lead.value).toBe('60 mm²');
     expect(lead.rows).toContain('At the promised current: 3.33 A/mm²');
     expect(lead.rows).toContain('Allowed for good: not known (no table of ours gives it for a bar)');
+  });
+
+  it('have no line of withstand where they begin as hot as they may get, and the trips are still drawn', () => {
+    const context = contextOf({
+      leads: [mainLead(1, { insulationDegC: 260 })],
+      trips: [trip(1, { currentA: 400, heldForS: 2, opened: true })],
+    });
+    const [plot] = plots(overcurrentBlocks(context));
+    expect(textsOf(plot?.drawing).map(plain)).toContain('400 A');
+    expect(textsOf(plot?.drawing).join(' ')).not.toContain('stands');
+  });
+
+  it('are not said to melt where that takes longer than the 10 s the equation holds to', () => {
+    const context = contextOf({ leads: [mainLead(1)], trips: [trip(1, { currentA: 400, heldForS: 1, opened: true })] });
+    expect(result(leadBlocks(context), `lead-${idOf(1)}`).rows.join(' ')).not.toContain('melts');
   });
 
   it('melt at 5000 A before 3 s, an upper bound by Onderdonk, and stand it for less', () => {

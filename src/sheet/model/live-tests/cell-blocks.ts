@@ -101,10 +101,5 @@ function bandWords(bands: NonNullable<CellSetResult['restBands']>): string {
 function bmsWords({ bmsErrors, worstBmsErrorMv }: CellSetResult): string | null {
   const worst = bmsErrors.find(({ errorMv }) => Math.abs(errorMv) === worstBmsErrorMv);
   if (worst === undefined) return null;
-  return say.worstBms(say.at(signedIn(withoutNoise(worst.errorMv), 'mV'), say.cell(worst.number)));
-}
-
-/** A difference of volts typed to the millivolt carries binary noise. */
-function withoutNoise(errorMv: number): number {
-  return Math.round(errorMv * 1e6) / 1e6;
+  return say.worstBms(say.at(signedIn(worst.errorMv, 'mV'), say.cell(worst.number)));
 }

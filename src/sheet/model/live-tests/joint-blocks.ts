@@ -47,14 +47,9 @@ function jointBlock(result: JointResult, context: LiveContext): ResultBlock {
 
 function shownValue({ riseK, resistanceMicroohm }: JointResult, { units }: LiveContext): string {
   if (riseK !== null) {
-    return riseK < 0 ? say.colder(rise(withoutNoise(-riseK), units)) : say.rise(rise(withoutNoise(riseK), units));
+    return riseK < 0 ? say.colder(rise(-riseK, units)) : say.rise(rise(riseK, units));
   }
   return resistanceMicroohm === null ? say.nothing : figureIn(resistanceMicroohm, 'µΩ');
-}
-
-/** A difference of typed temperatures carries binary noise. */
-function withoutNoise(riseK: number): number {
-  return Math.round(riseK * 1e6) / 1e6;
 }
 
 function workingOfJoint(
@@ -67,7 +62,7 @@ function workingOfJoint(
   return workingOf({
     formulas: [...(scaled ? [formulas.rise] : []), ...(resisted ? [formulas.resistance] : [])],
     inputs: [
-      ...figureRow(inputs.rise, riseK === null ? null : withoutNoise(riseK), { say: (k) => rise(k, context.units) }),
+      ...figureRow(inputs.rise, riseK, { say: (k) => rise(k, context.units) }),
       ...figureRow(inputs.current, joint.currentA, { say: (a) => figureIn(a, 'A') }),
       ...figureRow(inputs.rated, ratedA, { say: (a) => figureIn(a, 'A') }),
       ...figureRow(inputs.drop, joint.dropMv, { say: (mv) => figureIn(mv, 'mV') }),

@@ -6,7 +6,7 @@ import { leadWords as say } from '../../../text/live-tests/results/lead.ts';
 import { testWords } from '../../../text/live-tests/results/test.ts';
 import type { Block, ResultBlock, ResultRow } from '../sheet.ts';
 import { leadKind, leadName } from './lead-name.ts';
-import { wayWords } from './lead-way.ts';
+import { photoWords, wayWords } from './lead-way.ts';
 import { workingOfLead } from './lead-working.ts';
 import type { LiveContext } from './live-context.ts';
 import { meltingRow } from './melting-row.ts';
@@ -31,7 +31,7 @@ function leadBlock(result: LeadResult, context: LiveContext): ResultBlock {
     marks: [],
     rows: [
       ...row(say.labels.why, result.areaRefused === null ? null : say.because[result.areaRefused]),
-      ...row(say.labels.way, wayWords(lead, context.units), lead.rulerId === undefined ? null : say.photo),
+      ...row(say.labels.way, wayWords(lead, context.units), photoWords(lead, context.units)),
       ...madeRows(lead, context),
       ...allowableRows(result),
       ...loadedRows(result, context),

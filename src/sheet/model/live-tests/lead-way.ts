@@ -38,3 +38,11 @@ function barWords({ widthMm, thicknessMm, layers }: Lead, units: UnitChoice): st
   const size = say.barSize(side(widthMm), side(thicknessMm));
   return say.ways.bar(layers === undefined ? size : testWords.listed([size, say.layers(layers)]));
 }
+
+/** That a size came from a photo, and how sure it is while it still is that size; null where it did not. */
+export function photoWords({ form, diameterMm, widthMm, rulerId, byPhoto }: Lead, units: UnitChoice): string | null {
+  if (byPhoto !== undefined && byPhoto.mm === (form === 'bar' ? widthMm : diameterMm)) {
+    return say.photoWithin(formatLength(Number(byPhoto.plusMinusMm.toPrecision(2)), units));
+  }
+  return rulerId === undefined ? null : say.photo;
+}

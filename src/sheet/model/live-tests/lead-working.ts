@@ -6,6 +6,7 @@ import type { CalculationSource } from '../../../text/live-tests/results/sources
 import type { Working } from '../sheet.ts';
 import { wayWords } from './lead-way.ts';
 import type { LiveContext } from './live-context.ts';
+import { meltingRow } from './melting-row.ts';
 import { figureRow, row } from './test-rows.ts';
 import { withstandInputs } from './withstand-words.ts';
 import { workingOf } from './working-of.ts';
@@ -20,6 +21,7 @@ export function workingOfLead(result: LeadResult, context: LiveContext): Working
     [resistanceMohm !== null, formulas.resistance, ['conductorResistance', 'cableResistance']],
     [dropMv !== null, formulas.drop, ['ohm', 'joule']],
     [withstand !== null, formulas.withstand, ['withstand']],
+    [meltingRow(result).length > 0, formulas.melts, ['melting']],
   ];
   const taken = steps.filter(([isTaken]) => isTaken);
   return workingOf({

@@ -5,6 +5,7 @@ import { duration, figure, figureIn } from '../../../text/live-tests/results/fig
 import { overcurrentWords as say } from '../../../text/live-tests/results/over-current.ts';
 import { testWords } from '../../../text/live-tests/results/test.ts';
 import type { Block, ResultBlock, ResultRow } from '../sheet.ts';
+import { drawnFuse } from './drawn-fuse.ts';
 import type { LiveContext } from './live-context.ts';
 import { closingRows, figureRow, row, testName, testTitle } from './test-rows.ts';
 import { tripPlotBlock } from './trip-plot-block.ts';
@@ -28,6 +29,7 @@ export function overcurrentBlocks(context: LiveContext): Block[] {
 
 function verdictBlock({ behaviour, withstand }: OvercurrentResult, context: LiveContext): ResultBlock {
   const { continuousCurrentA } = context.nameplate;
+  const fuse = drawnFuse(context);
   return {
     kind: 'result',
     id: 'overcurrent',
@@ -47,7 +49,11 @@ function verdictBlock({ behaviour, withstand }: OvercurrentResult, context: Live
     working: workingOf({
       formulas: [say.verdictFormula, ...(withstand === null ? [] : [say.withstandFormula])],
       inputs: withstand === null ? [] : withstandInputs(withstand, context),
-      sources: ['overcurrent', ...(withstand === null ? [] : (['withstand'] as const))],
+      sources: [
+        'overcurrent',
+        ...(withstand === null ? [] : (['withstand'] as const)),
+        ...(fuse === null ? [] : [fuse.source]),
+      ],
     }),
   };
 }

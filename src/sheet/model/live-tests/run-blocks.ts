@@ -1,5 +1,6 @@
 import { capacityResult } from '../../../grading/live-tests/capacity-result.ts';
 import type { RunResult } from '../../../grading/live-tests/results.ts';
+import { RUN_END_CHOICES, type Run } from '../../../schema/live-tests/run.ts';
 import { formatTemperature } from '../../../text/format-unit.ts';
 import { duration, figureIn, plusMinus, rateC, sharePercent } from '../../../text/live-tests/results/figures.ts';
 import { runWords as say } from '../../../text/live-tests/results/run.ts';
@@ -98,7 +99,7 @@ function endedRows(result: RunResult): ResultRow[] {
     ...row(
       say.labels.ended,
       run.end === undefined ? testWords.notSaid : say.ends[run.end],
-      run.openedBy === undefined ? null : say.openedBy[run.openedBy],
+      testWords.sentenced([...(run.openedBy === undefined ? [] : [say.openedBy[run.openedBy]]), ...endByLog(run)]),
     ),
     ...row(say.labels.evidence, evidenceWords(run.evidence)),
     ...row(
@@ -160,4 +161,10 @@ function workingOfRun(result: RunResult, { nameplate }: LiveContext) {
     uncertainty: uncertaintyBasis([result], [run.id]),
     sources: [...taken.flatMap(([, , sources]) => sources), 'completeRun'],
   });
+}
+
+/** How the log alone has it ended, where the tester says otherwise. */
+function endByLog({ end, log }: Run): string[] {
+  const ofLog = RUN_END_CHOICES.find((choice) => choice === log?.said?.['end']);
+  return ofLog === undefined || ofLog === end ? [] : [say.logSays(say.ends[ofLog])];
 }

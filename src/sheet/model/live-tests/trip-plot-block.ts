@@ -1,12 +1,10 @@
-import { FUSE_FAMILIES } from '../../../calc/tables/fuse-gates.ts';
-import { fuseGatePoints } from '../../../calc/time-current-curves.ts';
-import { type TripPlotInput, tripPlot, type WithstandCurve } from '../../../drawing/trip-plot.ts';
-import { fuseResult } from '../../../grading/live-tests/fuse-result.ts';
+import { tripPlot, type WithstandCurve } from '../../../drawing/trip-plot.ts';
 import { leadResults } from '../../../grading/live-tests/lead-result.ts';
 import type { OvercurrentResult } from '../../../grading/live-tests/results.ts';
 import { figure, figureIn } from '../../../text/live-tests/results/figures.ts';
 import { tripPlotWords as say } from '../../../text/live-tests/results/over-current.ts';
 import type { PlotBlock } from '../sheet.ts';
+import { type DrawnFuse, drawnFuse } from './drawn-fuse.ts';
 import { leadName } from './lead-name.ts';
 import type { LiveContext } from './live-context.ts';
 import { PLOT_HEIGHT, PLOT_WIDTH } from './plot-size.ts';
@@ -15,7 +13,7 @@ import { withstandTime } from './withstand-words.ts';
 
 /** Trips by decades, beside what the main leads stand and when the advised fuse opens. */
 export function tripPlotBlock(result: OvercurrentResult, context: LiveContext): PlotBlock {
-  const fuse = fuseOf(context);
+  const fuse = drawnFuse(context);
   const { trips } = result;
   const stands = leadsThatStand(context);
   const described = [
@@ -41,33 +39,6 @@ export function tripPlotBlock(result: OvercurrentResult, context: LiveContext): 
       words: { ...say, alt: say.alt(described), tickA: figure, tickS: figure },
     }),
     caption: fuse === null ? say.caption : say.captionFuse(fuse.rating, fuse.kind),
-  };
-}
-
-interface DrawnFuse {
-  rating: string;
-  kind: string;
-  gates: NonNullable<TripPlotInput['fuse']>['gates'];
-}
-
-/** Most a blade or bolt-in fuse of its family is made for. */
-const BOLT_IN_MOST_V = 32;
-
-/**
- * Gates of the advised size, by a family whose times were read and that is made for the voltage. Without one nothing is
- * drawn: of class T, the usual terminal fuse, no times are known.
- */
-function fuseOf(context: LiveContext): DrawnFuse | null {
-  const { advice } = fuseResult(context);
-  if (advice.fits !== true) return null;
-  const isLow = advice.dcVoltageV <= BOLT_IN_MOST_V;
-  const family = FUSE_FAMILIES.find(({ id }) => id === (isLow ? 'bolt-in-32v' : 'ul248-2-c'));
-  const gates = family === undefined ? [] : fuseGatePoints(family, advice.ratingA);
-  if (gates.length === 0) return null;
-  return {
-    rating: figureIn(advice.ratingA, 'A'),
-    kind: isLow ? say.families.boltIn : say.families.classC,
-    gates: gates.map(({ currentA, minTimeS = null, maxTimeS = null }) => ({ currentA, minTimeS, maxTimeS })),
   };
 }
 

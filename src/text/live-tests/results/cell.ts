@@ -49,8 +49,6 @@ export const cellWords = {
   },
   band: (band: string, cells: string) => `${cells}: ${band}`,
   worstBms: (error: string) => `worst ${error}`,
-  bmsErrors: (list: readonly string[]) => list.join(', '),
-  bmsError: (cell: string, error: string) => `${cell} ${error}`,
   by: { ac: 'at 1 kHz AC', dc: 'by a step of current' },
   bySaid: 'not said how',
   ofMean: (percent: string) => `${percent} of the mean`,

@@ -75,7 +75,6 @@ export const cutOffWords = {
     recovery: 'how the pack came back',
     wakeUp: 'what it needs to wake',
   },
-  notTried: 'Not tried',
   notTriedList: (kinds: string) => `Not tried: ${kinds}.`,
   formula: 'in time: at the limit or before; late: past it; did not: not until “too late”',
 };

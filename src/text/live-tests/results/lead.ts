@@ -38,6 +38,7 @@ export const leadWords = {
     bar: (size: string) => `measured, ${size}`,
   },
   photo: 'by the photo ruler',
+  photoWithin: (figure: string) => `by the photo ruler, ± ${figure}`,
   awg: (size: string) => `AWG ${size}`,
   layers: (count: number) => `${count} layers`,
   barSize: (width: string, thickness: string) => `${width} × ${thickness}`,
@@ -58,7 +59,6 @@ export const leadWords = {
   metals: { copper: 'copper', aluminium: 'aluminium', nickel: 'nickel', steel: 'steel', brass: 'brass' },
   insulations: { pvc: 'PVC', xlpe: 'XLPE', epr: 'EPR', silicone: 'silicone' },
   marked: (temperature: string) => `marked ${temperature}`,
-  withstandAt: (time: string, current: string) => `${time} at ${current}`,
   meltNote: 'an upper bound: no heat lost, whatever covers it',
   formulas: {
     awg: 'd = 0.127 mm · 92^((36 − n) ÷ 39)',
@@ -68,5 +68,6 @@ export const leadWords = {
     resistance: 'R = ρ₂₀ · L ÷ S · (1 + α · (T − 20 °C)), or the table of its size',
     drop: 'U = R · I, P = R · I²',
     withstand: 't = (k · S ÷ I)²',
+    melts: 't melt = A² · log₁₀(1 + (1083 − T) ÷ (234 + T)) ÷ (33 · I²), A in circular mils, T in °C',
   },
 };

@@ -40,6 +40,8 @@ export const runWords = {
     taper: 'the current fell away at held voltage',
     unclear: 'looked at, and cannot be told',
   },
+  /** Where a person said otherwise than the log alone. */
+  logSays: (ended: string) => `said by the tester; the log alone: ${ended}`,
   openedBy: { bms: 'opened by the BMS', load: 'opened by the load', hand: 'opened by hand' },
   /** Why a run does not show the capacity, by how it ended where that is the reason. */
   notEndedLow: {
@@ -116,6 +118,5 @@ export const runPlotWords = {
   unclearOrNotSaid: 'cannot be told, or not said',
   cutOff: (voltage: string) => `cut-off ${voltage}`,
   notDrawn: (labels: readonly string[]) => `Not drawn, for want of a curve: ${labels.join(', ')}.`,
-  drawn: (labels: readonly string[]) => labels.join(', '),
   caption: (what: string) => `${what} Runs over one another, each with a sign for how it ended.`,
 };
