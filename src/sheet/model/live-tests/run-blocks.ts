@@ -165,6 +165,6 @@ function workingOfRun(result: RunResult, { nameplate }: LiveContext) {
 
 /** How the log alone has it ended, where the tester says otherwise. */
 function endByLog({ end, log }: Run): string[] {
-  const ofLog = RUN_END_CHOICES.find((choice) => choice === log?.said?.['end']);
+  const ofLog = RUN_END_CHOICES.find((choice) => choice === log?.said?.end);
   return ofLog === undefined || ofLog === end ? [] : [say.logSays(say.ends[ofLog])];
 }
