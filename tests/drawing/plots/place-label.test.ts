@@ -28,16 +28,12 @@ describe('labelAt', () => {
     expect(Math.hypot(across, down)).toBeLessThan(11);
   });
 
-  it('stands above a level line that runs on to the right of a point, or below it, but not on it', () => {
-    const crossed = crossedCells(
-      [
-        [
-          [0, 50],
-          [200, 50],
-        ],
-      ],
-      PANEL,
-    );
+  it('goes 20 units and more away to cover none of 15 lines round its point', () => {
+    const lines = Array.from({ length: 15 }, (_, place): [number, number][] => [
+      [70, 22 + place * 4],
+      [130, 22 + place * 4],
+    ]);
+    const crossed = crossedCells(lines, PANEL);
     const box = textBox(word(labelAt(input({ crossed }))));
     expect(crossed(box)).toBe(0);
   });
