@@ -118,8 +118,9 @@ function usualKinds(rows: readonly CellKind[][]): CellKind[] {
 /** Small tables in a preamble differ from the rows in what stands where. */
 function isLike(kinds: readonly CellKind[], usual: readonly CellKind[]): boolean {
   if (!isRow(kinds) || Math.abs(kinds.length - usual.length) > 2) return false;
-  const held = kinds.filter((kind) => kind !== 'empty').length;
-  return kinds.filter((kind, column) => kind !== 'empty' && kind === usual[column]).length >= 0.7 * held;
+  const shared = kinds.slice(0, usual.length);
+  const held = shared.filter((kind) => kind !== 'empty').length;
+  return shared.filter((kind, column) => kind !== 'empty' && kind === usual[column]).length >= 0.7 * held;
 }
 
 /** Rows go on; a table in a preamble is over after a few lines. As wide within one cell, three in five of the next twenty: our choice. */

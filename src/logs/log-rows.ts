@@ -42,8 +42,7 @@ export class LogRows {
     const { series } = this;
     for (let slot = 0; slot < SLOTS; slot++) {
       const column = series[slot];
-      // Adding 0 makes a plain zero of a printed -0.
-      if (column) column[at] = (values[slot] as number) + 0;
+      if (column) column[at] = values[slot] as number;
     }
     this.line[at] = line;
     if (this.step) this.step[at] = step;

@@ -101,6 +101,7 @@ export class RowReader {
         const number = scanNumber(bytes, at, marks);
         if (scanEnd >= 0) {
           at = scanEnd;
+          // Adding an offset of 0 also makes a plain zero of a printed -0.
           values[slot] = number * (scales[column] as number) + (offsets[column] as number);
           seen |= 1 << slot;
         } else if (bytes[at] !== separator && bytes[at] !== lineEnd) {

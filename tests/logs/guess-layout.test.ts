@@ -147,6 +147,11 @@ describe('guessLayout', () => {
     });
   });
 
+  it('loses no first row that is two cells wider than most', () => {
+    const rows = Array.from({ length: 30 }, (_, row) => `${row},3.31,1.0${row % 3 === 0 ? ',25,26' : ''}`).join('\n');
+    expect(of(`t,v,i,cell,air\n${rows}\n`)).toMatchObject({ headerLine: 1, firstDataLine: 2 });
+  });
+
   it('keeps what a person set, and finds the rest round it', () => {
     const text = 'old,names,here\nt,v,i\n0,3.31,1.0\n1,3.30,1.0\n';
     expect(of(text)).toMatchObject({ headerLine: 2 });
