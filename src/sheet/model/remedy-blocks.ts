@@ -1,6 +1,7 @@
 import type { Range, RemedyResult } from '../../grading/grading.ts';
 import { formatFixed, formatScore, formatSpan } from '../../text/format-number.ts';
 import { listOf, sheetWords } from '../../text/sheet.ts';
+import { fuseSentence } from './live-tests/fuse-blocks.ts';
 import { afterSettled } from './result-blocks.ts';
 import type { Block, Figure, RemedyBlock } from './sheet.ts';
 import type { SheetContext } from './sheet-context.ts';
@@ -30,13 +31,21 @@ function remedyBlock(context: SheetContext, remedy: RemedyResult, number: number
     kind: 'remedy',
     remedyId: remedy.remedyId,
     number,
-    text: context.definition.remedies.find(({ id }) => id === remedy.remedyId)?.text ?? remedy.remedyId,
+    text: remedyText(context, remedy.remedyId),
     reachWord: words[remedy.reach],
     clears: hazards.length === 0 ? null : words.clears(listOf(hazards)),
     gain: withheld ? null : words.gain(gainWords(remedy.gain, settled)),
     after: withheld ? null : words.after(formatScore(remedy.cumulative, settled)),
     open: remedy.open === undefined ? null : words.fuseOpen,
   };
+}
+
+/** The remedy as the checklist has it; one that fits a fuse says which, once that can be told. */
+function remedyText({ definition, record, units }: SheetContext, remedyId: string): string {
+  const remedy = definition.remedies.find(({ id }) => id === remedyId);
+  if (remedy === undefined) return remedyId;
+  const advice = remedy.needs === 'fuseFits' ? fuseSentence({ ...record, units }) : null;
+  return advice === null ? remedy.text : `${remedy.text} ${advice}`;
 }
 
 /** Gains at the two ends need not come in order: the smaller is said first. */

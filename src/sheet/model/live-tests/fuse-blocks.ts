@@ -21,6 +21,14 @@ export function fuseBlocks(context: LiveContext): Block[] {
   return workedOut(say.matter, () => [fuseBlock(fuseResult(context), context)]);
 }
 
+/** What the advice comes to in one sentence, for the remedy that fits the fuse; null while it cannot be told. */
+export function fuseSentence(context: LiveContext): string | null {
+  const { advice } = fuseResult(context);
+  if (advice.fits === null) return null;
+  if (!advice.fits) return say.noneInRemedy;
+  return say.inRemedy(amperes(advice.ratingA), volts(advice.dcVoltageV), interruptWords(advice));
+}
+
 function fuseBlock(result: FuseResult, context: LiveContext): ResultBlock {
   const { advice, fault } = result;
   const isStricter = (result.nominalVoltageV ?? 0) >= STRICTER_FROM_V;
@@ -62,13 +70,18 @@ function adviceRows(advice: FuseResult['advice'], isStricter: boolean): ResultRo
   return [...limits, ...row(say.labels.voltage, say.orMore(volts(advice.dcVoltageV))), ...interruptRow(advice)];
 }
 
-function interruptRow(advice: Extract<FuseResult['advice'], { fits: true }>): ResultRow[] {
-  const { interruptA, interruptAtLeast20kA } = advice;
-  if (!interruptAtLeast20kA) {
-    return interruptA === null ? [] : row(say.labels.interrupt, say.orMore(kiloamperes(interruptA)));
-  }
-  const value = interruptA === null ? say.interrupt20kA : say.interruptAbove(lowerKiloamperes(interruptA));
-  return row(say.labels.interrupt, value, say.interruptUnknown);
+type Fits = Extract<FuseResult['advice'], { fits: true }>;
+
+function interruptRow(advice: Fits): ResultRow[] {
+  const value = interruptWords(advice);
+  return advice.interruptAtLeast20kA
+    ? row(say.labels.interrupt, value, say.interruptUnknown)
+    : row(say.labels.interrupt, value);
+}
+
+function interruptWords({ interruptA, interruptAtLeast20kA }: Fits): string {
+  if (interruptA === null) return say.interrupt20kA;
+  return interruptAtLeast20kA ? say.interruptAbove(lowerKiloamperes(interruptA)) : say.orMore(kiloamperes(interruptA));
 }
 
 function faultRows(fault: FuseResult['fault']): ResultRow[] {

@@ -15,14 +15,18 @@ export const fuseWords = {
     fault: 'Fault current',
     caution: 'Who does it',
   },
+  /** Behind a remedy that fits a fuse. */
+  inRemedy: (rating: string, voltage: string, interrupt: string) =>
+    `By the fuse advice: ${rating}, ${voltage} DC or more, interrupting ${interrupt}.`,
+  noneInRemedy: 'By the fuse advice no standard size fits these leads.',
   leastNote: '1.25 × the continuous current',
   mostNote: (stricter: boolean) =>
     stricter
       ? 'what the main leads are allowed, or the next standard size up to 150 % of it'
       : '150 % of what the main leads are allowed',
   orMore: (figure: string) => `${figure} or more`,
-  interrupt20kA: '20 kA or more',
-  interruptAbove: (current: string) => `more than ${current}, and 20 kA or more`,
+  interrupt20kA: '20\u00a0kA or more',
+  interruptAbove: (current: string) => `more than ${current}, and 20\u00a0kA or more`,
   interruptUnknown: 'the fault current is not known, or only from below',
   why: (least: string, most: string) =>
     `a fuse for the continuous current is ${least} or more, but the leads bear no more than ${most}: larger leads, or less current`,
