@@ -76,7 +76,8 @@ export function formatPercent(frac: number): string {
 /** Rounds the shortest decimal text of a number, not its binary value: 1.005 → 1.01, as a person expects. */
 function roundedText(value: number, digits: number): string {
   const text = String(value);
-  if (text.includes('e')) return value.toFixed(digits);
+  // From 1e15 on there is nothing behind the point to round, and the scaled figure would be written with an exponent.
+  if (text.includes('e') || value >= 1e15) return value.toFixed(digits);
   return Number(`${Math.round(Number(`${text}e${digits}`))}e${-digits}`).toFixed(digits);
 }
 

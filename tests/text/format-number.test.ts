@@ -11,6 +11,10 @@ import {
 
 // ISO 80000-1 7.3: groups of three set off by a small space, never by a comma or point.
 describe('formatFixed', () => {
+  it('writes 1.2e20 with one decimal whole: its scaled figure would be written with an exponent', () => {
+    expect(formatFixed(1.2e20, 1).replace(/\u202f/g, '')).toBe('120000000000000000000.0');
+  });
+
   it.each([
     [58.85, 1, '58.9'],
     [1.005, 2, '1.01'],
