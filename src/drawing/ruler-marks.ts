@@ -2,6 +2,7 @@ import type { ImagePoint } from '../schema/callout.ts';
 import { haloedLine } from './callouts/haloed-line.ts';
 import { frameOf, type PhotoFrame } from './callouts.ts';
 import type { Drawing, Mark } from './display-list.ts';
+import { textWidth } from './text-width.ts';
 import type { Point } from './turn-point.ts';
 
 /** A photo ruler as far as its points are set. */
@@ -47,7 +48,7 @@ function cardMarks({ corners, cardText }: DrawnRuler, frame: PhotoFrame): Mark[]
   return [...outline, words(cardText, pushed(midway(first, second), middle, AWAY * frame.scale), frame)];
 }
 
-function distanceMarks({ ends, text }: DrawnRuler, frame: PhotoFrame): Mark[] {
+function distanceMarks({ corners, ends, text }: DrawnRuler, frame: PhotoFrame): Mark[] {
   const [from, to] = ends.map((end) => shown(end, frame));
   if (from === undefined || to === undefined) return [];
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
@@ -66,9 +67,33 @@ function distanceMarks({ ends, text }: DrawnRuler, frame: PhotoFrame): Mark[] {
     );
   const line = [...haloedLine([from, to], frame.scale), ...stroke(from), ...stroke(to)];
   if (text === '') return line;
+  return [
+    ...line,
+    words(text, besideLine({ from, to, corners: corners.map((corner) => shown(corner, frame)), text }, frame), frame),
+  ];
+}
+
+interface LabelledLine {
+  from: Point;
+  to: Point;
+  corners: readonly Point[];
+  text: string;
+}
+
+/** Middle of words that lie beside a line, clear of it whichever way it runs, on the side away from the card. */
+function besideLine({ from, to, corners, text }: LabelledLine, { scale, widthPx }: PhotoFrame): Point {
+  const size = FACE.size * scale;
+  const half = { across: textWidth(text, { ...FACE, size }) / 2, down: size / 2 };
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const normal: Point = [-(to[1] - from[1]) / length, (to[0] - from[0]) / length];
   const middle = midway(from, to);
-  const beside: Point = [middle[0] + across[0] * 2.4, middle[1] + across[1] * 2.4];
-  return [...line, words(text, beside, frame)];
+  const card = corners.length > 0 ? middleOf(corners) : middle;
+  const isTowardsCard = (card[0] - middle[0]) * normal[0] + (card[1] - middle[1]) * normal[1] > 0;
+  const reach = Math.abs(normal[0]) * half.across + Math.abs(normal[1]) * half.down + (END_STROKE + 6) * scale;
+  const away = isTowardsCard ? -reach : reach;
+  const x = middle[0] + normal[0] * away;
+  const edge = half.across + HALO_WIDTH * scale;
+  return [Math.min(widthPx - edge, Math.max(edge, x)), middle[1] + normal[1] * away];
 }
 
 /** Words with their middle at a point, pushed back inside the photo at its upper and lower edge. */

@@ -1,3 +1,4 @@
+import { CellGrid } from './cells/cell-grid.tsx';
 import { codePart } from './codes/code-part.tsx';
 import { cellsKind } from './kinds/cells.ts';
 import { cutOffKind } from './kinds/cut-off.ts';
@@ -13,9 +14,11 @@ import { tripKind } from './kinds/trip.ts';
 import { readLiveTestAddress } from './live-test-address.ts';
 import type { LiveTestPart } from './live-test-part.ts';
 import { oneByOne } from './one-by-one.tsx';
+import { MeasureLead } from './ruler/measure-lead.tsx';
 import { rulerPart } from './ruler/ruler-part.ts';
 import { logPart } from './runs/log-part.ts';
 import { runPart } from './runs/run-part.tsx';
+import { ShareRows } from './shares/share-rows.tsx';
 
 /** Every kind of live test, in the order in which they are listed. */
 export const LIVE_TEST_PARTS: readonly LiveTestPart[] = [
@@ -23,13 +26,13 @@ export const LIVE_TEST_PARTS: readonly LiveTestPart[] = [
   logPart,
   oneByOne(tripKind),
   oneByOne(cutOffKind),
-  oneByOne(cellsKind),
+  oneByOne({ ...cellsKind, Below: CellGrid }),
   oneByOne(resistanceKind),
-  oneByOne(leadKind),
+  oneByOne({ ...leadKind, Below: MeasureLead, BelowList: MeasureLead }),
   rulerPart,
   oneByOne(jointKind),
   oneByOne(drainKind),
-  oneByOne(parallelKind),
+  oneByOne({ ...parallelKind, Below: ShareRows }),
   oneByOne(readOutKind),
   codePart,
   oneByOne(instrumentKind),

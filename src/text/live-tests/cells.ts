@@ -64,5 +64,5 @@ export const padWords = {
   sign: 'Plus or minus',
   next: 'Next',
   away: 'Put the pad away',
-  keyboard: 'The phone’s keyboard',
+  keyboard: 'Phone’s keyboard',
 };

@@ -75,7 +75,7 @@ export const rulerUseWords = {
     barWidth: 'The thickness of the bar is still to be typed.',
   },
   into: 'For which one',
-  newAt: { main: 'A new main lead', link: 'A new cell link', sense: 'A new sense lead', other: 'A new one, other' },
+  newAt: { main: 'A new main lead', link: 'A new cell link', sense: 'A new sense lead', other: 'Another new one' },
   insulation: 'Insulation marked for',
   insulationOpen: 'Not marked',
   insulationLead: 'Without it no current can be told; it is printed on the lead.',

@@ -35,7 +35,6 @@ export function RulerEditor({ photoUrl, widthPx, heightPx, points, result, ...on
         photoUrl={photoUrl}
         photo={{ widthPx, heightPx }}
         points={points}
-        text={isWhole ? result : ''}
         step={step}
         onPoints={on.onPoints}
       />
@@ -44,7 +43,7 @@ export function RulerEditor({ photoUrl, widthPx, heightPx, points, result, ...on
           <p class="small muted">{say.stepOf(Math.min(points.length + 1, RULER_POINTS), isWhole)}</p>
           <p role="status">{isWhole ? result : step}</p>
         </div>
-        <p class="small muted">{isWhole ? say.shift : say.near}</p>
+        <p class="callout-hint small muted">{isWhole ? say.shift : say.near}</p>
         <button type="button" class="button" disabled={points.length < 4} onClick={on.onTurn}>
           {say.turn}
         </button>

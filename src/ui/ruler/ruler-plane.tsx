@@ -11,16 +11,15 @@ interface RulerPlaneProps {
   photoUrl: string;
   laid: { view: View; size: StageSize };
   points: readonly ImagePoint[];
-  text: string;
   held: HeldPoint | null;
   crosshair: ImagePoint | null;
 }
 
 /** The photo as it lies, the card and the distance on it, a handle at each point, the loupe and the crosshair. */
-export function RulerPlane({ photoUrl, laid, points, text, held, crosshair }: RulerPlaneProps) {
+export function RulerPlane({ photoUrl, laid, points, held, crosshair }: RulerPlaneProps) {
   const { view, size } = laid;
   const shown = shownSize(size, view.zoom);
-  const ruler = { corners: points.slice(0, 4), ends: points.slice(4), cardText: say.longSide, text };
+  const ruler = { corners: points.slice(0, 4), ends: points.slice(4), cardText: say.longSide, text: '' };
   const placed = (point: ImagePoint) => {
     const [leftPx, topPx] = toStage(point, view, size);
     return { left: `${leftPx}px`, top: `${topPx}px` };

@@ -16,7 +16,6 @@ interface RulerStageProps {
   photoUrl: string;
   photo: { widthPx: number; heightPx: number };
   points: readonly ImagePoint[];
-  text: string;
   /** What is asked for now. */
   step: string;
   onPoints: (points: ImagePoint[]) => void;
@@ -25,7 +24,7 @@ interface RulerStageProps {
 const ZOOM_KEYS: Readonly<Record<string, number>> = { '+': 1.25, '-': 0.8 };
 
 /** The photo under the fingers: sets and shifts the six points, magnifies; the same with the keys. */
-export function RulerStage({ photoUrl, photo, points, text, step, onPoints }: RulerStageProps) {
+export function RulerStage({ photoUrl, photo, points, step, onPoints }: RulerStageProps) {
   const stage = useRef<HTMLDivElement>(null);
   const keysId = useId();
   const { laid, zoom, pan, pinch, whole } = useView(stage, photo);
@@ -99,12 +98,7 @@ export function RulerStage({ photoUrl, photo, points, text, step, onPoints }: Ru
         {...pointers}
       >
         {laid && (
-          <RulerPlane
-            {...{ photoUrl, laid, text }}
-            points={shown}
-            held={held.value}
-            crosshair={keys.value?.at ?? null}
-          />
+          <RulerPlane {...{ photoUrl, laid }} points={shown} held={held.value} crosshair={keys.value?.at ?? null} />
         )}
       </div>
       {laid && (

@@ -124,6 +124,7 @@ const FIELDS: Readonly<Record<LiveTestSubject, Fields>> = {
     layers: 'wholeTo100',
     metal: oneOf('copper', 'aluminium', 'nickel', 'steel', 'brass'),
     rulerId: 'id',
+    byPhoto: 'nested',
   },
   joint: {
     ...common,

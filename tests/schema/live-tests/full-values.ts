@@ -156,6 +156,7 @@ export const FULL_VALUES: Readonly<
       layers: 3,
       metal: 'copper',
       rulerId: TEST_ID,
+      byPhoto: { mm: 8.2, plusMinusMm: 0.3 },
     },
   },
   joint: {

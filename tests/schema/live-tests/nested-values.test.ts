@@ -5,7 +5,7 @@ import { entry } from '../../record/made-entries.ts';
 import { FULL_VALUES, LOG_ID } from './full-values.ts';
 
 type Value = Readonly<Record<string, unknown>>;
-type Subject = 'run' | 'ruler' | 'sensorGate';
+type Subject = 'run' | 'ruler' | 'sensorGate' | 'lead';
 
 const log = { logId: LOG_ID, firstLine: 12, lastLine: 99, rowCount: 80, gapCount: 0, mapping: {} };
 const curve = { timeS: [0, 1], voltageV: [26.6, 26.5], currentA: null, chargeAh: null };
@@ -63,6 +63,20 @@ describe('a run', () => {
     ['evidence in words', { evidence: 'seen' }, 'evidence: Invalid type: Expected Object but received "seen"'],
   ])('refuses %s, naming it', (_, changes, reason) => {
     expect(verdictOn('run', changes)).toBe(reason);
+  }); // biome-ignore format: a table
+});
+
+describe('a lead by the photo ruler', () => {
+  it('takes a size that is as sure as can be', () => {
+    expect(verdictOn('lead', { byPhoto: { mm: 8.2, plusMinusMm: 0 } })).toBe('accepted');
+  });
+
+  it.each<[string, Value, string]>([
+    ['a size of 0', { byPhoto: { mm: 0, plusMinusMm: 0.3 } }, 'byPhoto.mm: Invalid value: Expected >0 but received 0'],
+    ['less than no uncertainty', { byPhoto: { mm: 8, plusMinusMm: -1 } }, 'byPhoto.plusMinusMm: Invalid value: Expected >=0 but received -1'],
+    ['a size of which it is not said how sure', { byPhoto: { mm: 8 } }, 'byPhoto.plusMinusMm: Invalid key: Expected "plusMinusMm" but received undefined'],
+  ])('refuses %s, naming it', (_, changes, reason) => {
+    expect(verdictOn('lead', changes)).toBe(reason);
   }); // biome-ignore format: a table
 });
 

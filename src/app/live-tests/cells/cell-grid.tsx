@@ -76,7 +76,7 @@ export function CellGrid({ session, id }: { session: PackSession; id: string }) 
         ))}
       </fieldset>
       <div class={`cell-boxes columns-${shown.length}`}>
-        <span class="head small muted" style={{ gridArea: '1 / 1' }}>
+        <span class="column-name small muted" style={{ gridArea: '1 / 1' }}>
           {say.cell}
         </span>
         {numbers.map((number) => (
@@ -85,7 +85,12 @@ export function CellGrid({ session, id }: { session: PackSession; id: string }) 
           </span>
         ))}
         {shown.map((column, index) => [
-          <span key={column} class="head small muted" aria-hidden="true" style={{ gridArea: `1 / ${index + 2}` }}>
+          <span
+            key={column}
+            class="column-name small muted"
+            aria-hidden="true"
+            style={{ gridArea: `1 / ${index + 2}` }}
+          >
             {say.column[column]}
           </span>,
           ...numbers.map((number) => (

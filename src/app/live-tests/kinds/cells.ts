@@ -2,7 +2,6 @@ import { CELL_STATES, type CellSet } from '../../../schema/live-tests/cell-set.t
 import type { Named } from '../../../schema/live-tests/live-tests.ts';
 import { cellBlocks } from '../../../sheet/model/live-tests/cell-blocks.ts';
 import { cellsWords as say } from '../../../text/live-tests/cells.ts';
-import { CellGrid } from '../cells/cell-grid.tsx';
 import { memberCount, memberParts, withoutMembers } from '../set-members.ts';
 import type { TestKind, TestValue } from '../test-kind.ts';
 
@@ -40,7 +39,6 @@ export const cellsKind: TestKind<'cellSet'> = {
     return count === null ? state : say.summary(state, say.read(count));
   },
   results: (context, id) => cellBlocks(context, ...(id === null ? [] : [id])),
-  Below: CellGrid,
   deletedWith: (set) => memberParts(set).map((part) => ({ subject: 'cell', part })),
 };
 

@@ -5,7 +5,6 @@ import { formatTyped } from '../../../text/format-number.ts';
 import { formatLength, formatValue } from '../../../text/format-unit.ts';
 import { leadWords as say } from '../../../text/live-tests/lead.ts';
 import type { UnitChoice } from '../../../units/unit-choice.ts';
-import { MeasureLead } from '../ruler/measure-lead.tsx';
 import type { TestKind, TestValue } from '../test-kind.ts';
 import { tidyAwg } from './tidy-awg.ts';
 
@@ -85,8 +84,6 @@ export const leadKind: TestKind<'lead'> = {
     const name = label ?? (place === undefined ? undefined : say.places[place]);
     return [name, sizeWords(lead, units)].filter(Boolean).join(' · ');
   },
-  Below: MeasureLead,
-  BelowList: MeasureLead,
   results: (context, id) => (id === null ? [...leadBlocks(context), ...fuseBlocks(context)] : leadBlocks(context, id)),
 };
 

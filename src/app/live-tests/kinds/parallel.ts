@@ -4,7 +4,6 @@ import { parallelBlocks } from '../../../sheet/model/live-tests/parallel-blocks.
 import { formatValue } from '../../../text/format-unit.ts';
 import { parallelWords as say } from '../../../text/live-tests/parallel.ts';
 import { memberParts, withoutMembers } from '../set-members.ts';
-import { ShareRows } from '../shares/share-rows.tsx';
 import type { TestKind } from '../test-kind.ts';
 
 export const parallelKind: TestKind<'parallelRun'> = {
@@ -30,6 +29,5 @@ export const parallelKind: TestKind<'parallelRun'> = {
     return [of === undefined ? '' : say.of[of], current].filter(Boolean).join(' · ');
   },
   results: (context, id) => parallelBlocks(context, ...(id === null ? [] : [id])),
-  Below: ShareRows,
   deletedWith: (run) => memberParts(run).map((part) => ({ subject: 'parallelShare', part })),
 };

@@ -66,8 +66,10 @@ function ShareBoxes({ title, owner, place, share, onChange }: ShareBoxesProps) {
     />
   );
   return (
-    <fieldset class="share stack">
-      <legend class="share-name">{title}</legend>
+    <fieldset class="stack">
+      <legend>
+        <strong>{title}</strong>
+      </legend>
       <TextField
         id={`${place}-label`}
         owner={owner}
