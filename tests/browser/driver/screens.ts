@@ -3,7 +3,11 @@ import { benchWords } from '../../../src/text/bench.ts';
 import { calloutWords } from '../../../src/text/callouts.ts';
 import { itemWords } from '../../../src/text/item.ts';
 import { keepWords } from '../../../src/text/keep.ts';
+import { cellCodeWords } from '../../../src/text/live-tests/cell-code.ts';
+import { cellGridWords, cellsWords } from '../../../src/text/live-tests/cells.ts';
 import { editingWords } from '../../../src/text/live-tests/editing.ts';
+import { parallelWords } from '../../../src/text/live-tests/parallel.ts';
+import { rulerStageWords, rulerWords } from '../../../src/text/live-tests/ruler.ts';
 import { tripWords } from '../../../src/text/live-tests/trip.ts';
 import { makeSafeWords } from '../../../src/text/make-safe.ts';
 import { photoWords } from '../../../src/text/photo-screens.ts';
@@ -101,6 +105,46 @@ export function everyScreen({
     ['lead', at(`/live-test/lead/${'a'.repeat(32)}`)],
     ['cut-off', at(`/live-test/cut-off/${'a'.repeat(32)}`)],
     ['instrument', at(`/live-test/instrument/${'a'.repeat(32)}`)],
+    [
+      'cells',
+      async (page) => {
+        await at(`/live-test/cells/${'a'.repeat(32)}`)(page);
+        await page.getByRole('radio', { name: cellsWords.states.nearFull, exact: true }).tap();
+        for (const column of ['resistanceMohm', 'bmsVoltageV'] as const) {
+          const turn = page.getByRole('button', { name: cellGridWords.column[column], exact: true });
+          if ((await turn.getAttribute('aria-pressed')) === 'false') await turn.tap();
+        }
+        await page.getByLabel(cellGridWords.box(1, cellGridWords.column.voltageV), { exact: true }).fill('3460');
+        await page.getByText(cellGridWords.offered(1, '3460'), { exact: true }).waitFor();
+      },
+    ],
+    [
+      'parallel',
+      async (page) => {
+        await at(`/live-test/parallel/${'a'.repeat(32)}`)(page);
+        await page.getByRole('radio', { name: parallelWords.of.strings, exact: true }).tap();
+        await page.getByRole('heading', { name: parallelWords.each }).waitFor();
+      },
+    ],
+    [
+      'cell-code',
+      async (page) => {
+        await at(`/live-test/code/${'a'.repeat(32)}`)(page);
+        await page.getByLabel(cellCodeWords.labels.text, { exact: true }).fill('04QXB76836300JBC40000903');
+        await page.getByText(cellCodeWords.wrongAt(4, 'X'), { exact: true }).waitFor();
+      },
+    ],
+    ['cell-codes', at('/live-test/code')],
+    ['photo-rulers', at('/live-test/ruler')],
+    ['photo-ruler-photo', at(`/live-test/ruler/${'a'.repeat(32)}`)],
+    [
+      'photo-ruler',
+      async (page) => {
+        await at(`/photo/${photoId}`)(page);
+        await tapButton(page, rulerWords.measure);
+        await page.getByRole('region', { name: rulerStageWords.editor }).waitFor();
+      },
+    ],
     ['sensor-early', at('/live-test/sensor')],
     ['make-safe-passed', at('/make-safe')],
     [
