@@ -37,7 +37,7 @@ export const photoWords = {
   size: (widthPx: number, heightPx: number) => `${widthPx} × ${heightPx} px`,
   originalHash: (sha256: string) => `Original’s SHA-256: ${sha256}`,
   remove: 'Take this photo out',
-  removeAsk: 'Take this photo and its callouts out of the pack? Undo brings it back.',
+  removeAsk: 'Take this photo, its callouts and what was measured on it out of the pack? Undo brings it back.',
   removeNow: 'Take it out',
   toItem: (title: string) => `Go on: ${title}`,
   calloutsFor: 'Callouts',

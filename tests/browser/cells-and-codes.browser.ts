@@ -171,7 +171,7 @@ it('a QR code and a Data Matrix on one photo are read without a signal, each kep
   expect(phone.complaints).toEqual([]);
 });
 
-it('a code too small for the first look, 44 px of a 4096 px photo, is found piece by piece', async () => {
+it('a code of 2 px a module on a 4096 px photo, too small for both looks at the whole, is found piece by piece', async () => {
   const { page } = phone;
   const photo = await drawnPhoto(page, {
     widthPx: 4096,
@@ -255,4 +255,9 @@ it('on a drawn card seen aslant 40 mm are 40 mm within the uncertainty told, and
   await tapLink(page, rulerWords.openPhoto);
   expect(await page.locator('.about-photo > svg').count()).toBe(2);
   await page.locator('.line', { hasText: '±' }).waitFor();
+
+  await tapButton(page, photoWords.remove);
+  await tapButton(page, photoWords.removeNow);
+  const isRulerLeft = async () => (await storedEntries(page)).some(({ key, gone }) => key[1] === 'ruler' && !gone);
+  await expect.poll(isRulerLeft).toBe(false);
 });

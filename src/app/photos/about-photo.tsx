@@ -55,6 +55,9 @@ export function AboutPhoto({
       { subject: 'photo', part: id, gone: true },
       ...itemIds.map((itemId): Put => ({ subject: 'photoItem', part: `${id}/${itemId}`, gone: true })),
       ...callouts.map((callout): Put => ({ subject: 'callout', part: callout.id, gone: true })),
+      ...session.record.value.tests.rulers
+        .filter(({ photoId }) => photoId === id)
+        .map((ruler): Put => ({ subject: 'ruler', part: ruler.id, gone: true })),
     ];
     setRemoving(false);
     await session.put({ puts, undoLabel: say.remove });

@@ -29,6 +29,7 @@ export const cellCodeWords = {
   nothing:
     'No code was found on this photo. Closer, straight on, without glare; or “Camera, fine detail”. It can always be typed.',
   cannot: 'This browser cannot read codes from photos. Type it as printed.',
+  damaged: 'The picture could not be opened. Take it again, or type the code.',
   gone: 'The picture itself is not on this phone.',
   closer: 'Look closer',
   otherPhoto: 'Another photo',

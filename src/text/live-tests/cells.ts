@@ -43,7 +43,6 @@ export const cellGridWords = {
   undo: (number: number, column: string) => `Cell ${number}: ${column}`,
   more: 'One more cell',
   offered: (number: number, typed: string) => `Cell ${number}: ${typed} has no point. Not saved yet. Meant as`,
-  takeOffered: (figure: string) => figure,
   takeAll: (count: number) => `Take all ${count} with the point after the first digit`,
   wrong: {
     notANumber: (number: number, typed: string) =>
@@ -53,7 +52,6 @@ export const cellGridWords = {
     notPositive: (number: number) => `Cell ${number}: a resistance is above zero. It is not saved yet.`,
   },
   undoAll: 'Points put in',
-  kept: (read: number, count: number) => `${read} of ${count} cells have a voltage`,
 };
 
 /** The number pad under the boxes. */

@@ -15,8 +15,4 @@ export const parallelWords = {
   string: (number: number) => `String ${number}`,
   shareLabels: { label: 'Name it', chargeAh: 'Charge given', highestA: 'Highest current' },
   more: { packs: 'One more pack', strings: 'One more string' },
-  takeOut: 'Take it out',
-  summary: (what: string, gave: string) => `${what} · ${gave}`,
-  gave: (charges: readonly string[]) => charges.join(', '),
-  nothing: 'nothing read yet',
 };

@@ -114,5 +114,5 @@ interface CodesOnPhotoProps {
 function lookedWords(looked: Looked): string {
   if (looked.ok === null) return looked.closer ? say.lookingCloser : say.looking;
   if (looked.ok) return looked.codes.length === 0 ? say.nothing : say.found(looked.codes.length);
-  return looked.because === 'noReader' ? say.cannot : say.gone;
+  return { noReader: say.cannot, cannotDecode: say.damaged, notHere: say.gone }[looked.because];
 }

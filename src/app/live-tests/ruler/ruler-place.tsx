@@ -31,6 +31,7 @@ function OneRuler({ session, id }: { session: PackSession; id: string }) {
   const ruler = rulerOf();
   const begun = unfinishedTests(packId, KIND).value[id] as { photoId?: string; points?: ImagePoint[] } | undefined;
   const photo = record.photos.find((one) => one.id === (ruler?.photoId ?? begun?.photoId));
+  const points = ruler ? pointsOf(ruler) : (begun?.points ?? []);
   const listHref = hrefTo(packId, 'live-test', KIND);
   // A stored one opens with what it comes to, a new one with its points.
   const [setting, setSetting] = useState(ruler === undefined);
@@ -50,6 +51,16 @@ function OneRuler({ session, id }: { session: PackSession; id: string }) {
       }
     }
   }
+  function later() {
+    if (points.length === RULER_POINTS) return setSetting(false);
+    if (points.length === 0) keepUnfinished(place, null);
+    goTo(listHref);
+  }
+  async function remove() {
+    const undoLabel = editingWords.deleted(say.one);
+    await session.put({ puts: [{ subject: KIND, part: id, gone: true }], undoLabel });
+    goTo(listHref, { replace: true });
+  }
   if (!photo) {
     const zone = session.definition.definition.zones.find((one) => one.id === ZONE) ?? { id: 'arrival' };
     return (
@@ -58,23 +69,35 @@ function OneRuler({ session, id }: { session: PackSession; id: string }) {
         back={{ href: listHref, label: say.title }}
         middle={<SmokeHelp record={record} />}
         dock={
-          <a class="button" href={listHref}>
-            {editingWords.done}
-          </a>
+          <>
+            {ruler && (
+              <button type="button" class="button" onClick={() => void remove()}>
+                {editingWords.delete}
+              </button>
+            )}
+            <a class="button" href={listHref}>
+              {editingWords.done}
+            </a>
+          </>
         }
       >
-        <Cautions lines={say.cautions} open />
-        <p>{say.noPhoto}</p>
-        <ChoosePhoto
-          session={session}
-          zone={zone.id}
-          what={say.photoFor}
-          onChoose={(photoId) => keepUnfinished(place, { photoId })}
-        />
+        {ruler ? (
+          <p class="notice">{say.photoOut}</p>
+        ) : (
+          <>
+            <Cautions lines={say.cautions} open />
+            <p>{say.noPhoto}</p>
+            <ChoosePhoto
+              session={session}
+              zone={zone.id}
+              what={say.photoFor}
+              onChoose={(photoId) => keepUnfinished(place, { photoId })}
+            />
+          </>
+        )}
       </Screen>
     );
   }
-  const points = ruler ? pointsOf(ruler) : (begun?.points ?? []);
   if (ruler && !setting) {
     return <RulerScreen session={session} ruler={ruler} photo={photo} onMove={() => setSetting(true)} />;
   }
@@ -84,7 +107,7 @@ function OneRuler({ session, id }: { session: PackSession; id: string }) {
       photo={photo}
       points={points}
       onPoints={(next) => take(tidiedPoints(points, next, photo))}
-      onDone={() => (points.length === RULER_POINTS ? setSetting(false) : goTo(listHref))}
+      onDone={later}
     />
   );
 }
