@@ -74,8 +74,9 @@ export function TestEdit<S extends OneByOne>({ session, kind, id }: TestEditProp
       ) : (
         <Cautions lines={kind.words.cautions} open={kind.testsOf(record.tests).length === 0} />
       )}
-      <TestFields kind={kind} test={test} context={context} owner={`${record.packId}/${id}`} />
-      {stored && kind.Below && <kind.Below session={session} id={id} />}
+      <TestFields kind={kind} test={test} context={context} owner={`${record.packId}/${id}`}>
+        {stored && kind.Below && <kind.Below session={session} id={id} />}
+      </TestFields>
       {stored && kind.results && <ResultView blocks={kind.results(context, id)} />}
       {asking && (
         <Dialog title={say.discard} onClose={() => setAsking(false)}>

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { localDay } from '../../text/format-day.ts';
 import { editingWords as say } from '../../text/live-tests/editing.ts';
 import { DayField } from '../../ui/fields/day-field.tsx';
@@ -14,10 +15,12 @@ interface TestFieldsProps<S extends OneByOne> {
   context: TestContext;
   /** Pack and test. */
   owner: string;
+  /** Stands between the boxes of the kind and day, instrument and note. */
+  children?: ComponentChildren;
 }
 
 /** All boxes of a test in the order in which they are filled in; day, instrument and note last. */
-export function TestFields<S extends OneByOne>({ kind, test, context, owner }: TestFieldsProps<S>) {
+export function TestFields<S extends OneByOne>({ kind, test, context, owner, children }: TestFieldsProps<S>) {
   const { value } = test;
   const standard: { on?: string; instrumentId?: string; note?: string } = value;
   const { day = true, instrument = true } = kind.standard ?? {};
@@ -26,6 +29,7 @@ export function TestFields<S extends OneByOne>({ kind, test, context, owner }: T
       {kind.groups.map((group, place) => (
         <Group key={place} group={group} kind={kind} test={test} context={context} owner={owner} />
       ))}
+      {children}
       <section class="stack">
         {instrument && (
           <InstrumentPicker

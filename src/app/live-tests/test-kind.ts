@@ -23,7 +23,7 @@ export interface TestKind<S extends OneByOne> {
   summary(test: TestValue<S>, context: TestContext): string;
   /** What the test on the screen comes to, beneath its fields; null: what all of them come to, beneath the list. */
   results?(context: TestContext, id: string | null): readonly Block[];
-  /** Beneath the fields of one stored test: what needs a screen part of its own. */
+  /** Beneath the kind's own fields of one stored test: what needs a screen part of its own. */
   Below?: ComponentType<{ session: PackSession; id: string }>;
   /** Beneath the list: what this kind can do as a whole. */
   BelowList?: ComponentType<{ session: PackSession }>;

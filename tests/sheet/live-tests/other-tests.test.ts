@@ -96,7 +96,7 @@ describe('cells', () => {
   it('leaves an empty place for the cell that was not read', () => {
     const [voltages] = plots(cellBlocks(many, idOf(2)));
     expect(plain(voltages?.drawing.alt ?? '')).toBe(
-      'Cell voltages, cell by cell. spread 171 mV, cell 1 3.451 V, cell 2 3.449 V, cell 3 3.62 V, cell 4 not read.',
+      'Cell voltages, cell by cell. spread 171 mV, cell 1 3.451 V, cell 2 3.449 V, cell 3 3.620 V, cell 4 not read.',
     );
   });
 });

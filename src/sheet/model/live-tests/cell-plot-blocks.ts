@@ -2,7 +2,7 @@ import { type CellBarsInput, cellBars } from '../../../drawing/cell-bars.ts';
 import type { CellSetResult, Outliers } from '../../../grading/live-tests/results.ts';
 import { formatFixed } from '../../../text/format-number.ts';
 import { cellWords, cellPlotWords as say } from '../../../text/live-tests/results/cell.ts';
-import { figureIn, sharePercent } from '../../../text/live-tests/results/figures.ts';
+import { figureIn, inOneColumn, sharePercent } from '../../../text/live-tests/results/figures.ts';
 import type { PlotBlock } from '../sheet.ts';
 import { PLOT_WIDTH } from './plot-size.ts';
 
@@ -71,21 +71,22 @@ interface PlotInput {
 }
 
 function plotBlock({ what, unit, unitText, state, rows, apart, spreadText }: PlotInput): PlotBlock {
+  const values = rows.flatMap(({ value }) => value ?? []);
+  const figures = inOneColumn(values, unit);
   const cells: CellBarsInput['cells'] = rows.map(({ number, value }) => ({
     label: cellWords.cell(number),
     value,
-    text: value === null ? say.notRead : figureIn(value, unit),
+    text: value === null ? say.notRead : figures(value),
     flagged: apart.ok && apart.numbers.includes(number),
   }));
-  const values = rows.flatMap(({ value }) => value ?? []);
   const alt = say.alt(what, [spreadText, ...cells.map(({ label, text }) => say.altCell(label, text))]);
   return {
     kind: 'plot',
     drawing: cellBars({
       width: PLOT_WIDTH,
       cells,
-      lowText: say.lowest(figureIn(Math.min(...values), unit)),
-      highText: say.highest(figureIn(Math.max(...values), unit)),
+      lowText: say.lowest(figures(Math.min(...values))),
+      highText: say.highest(figures(Math.max(...values))),
       spreadText,
       unitText,
       words: { alt, nothing: say.nothing, brokenAxis: say.brokenAxis, flagged: say.flagged, tick: formatFixed },

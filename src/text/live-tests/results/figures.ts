@@ -29,6 +29,14 @@ export function figureIn(value: number, unit: string): string {
   return withUnit(figure(value), unit);
 }
 
+/** Figures that stand under one another: all with the decimals of the longest, so that 3.3 beside 3.297 is 3.300. */
+export function inOneColumn(values: readonly number[], unit: string): (value: number) => string {
+  const texts = values.map(figure);
+  const decimals = Math.max(0, ...texts.map((text) => text.split('.')[1]?.length ?? 0));
+  const isPlain = texts.every((text) => !text.includes('e')) && decimals <= SHOWN_DIGITS;
+  return (value) => (isPlain ? withUnit(formatFixed(value, decimals), unit) : figureIn(value, unit));
+}
+
 /** To three digits: what rests on a section is not known better. */
 export function roughIn(value: number, unit: string): string {
   return figureIn(Number(value.toPrecision(3)), unit);

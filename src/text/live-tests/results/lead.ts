@@ -40,7 +40,7 @@ export const leadWords = {
   photo: 'by the photo ruler',
   photoWithin: (figure: string) => `by the photo ruler, ± ${figure}`,
   awg: (size: string) => `AWG ${size}`,
-  layers: (count: number) => `${count} layers`,
+  layers: (count: number) => `${count} ${count === 1 ? 'layer' : 'layers'}`,
   barSize: (width: string, thickness: string) => `${width} × ${thickness}`,
   allowableFrom: (low: string) => `${low} counts: the least it may be`,
   noAllowable: {
