@@ -6,7 +6,7 @@ const INSTANT_UP_TO_S = 1;
 const DELAYED_UP_TO_S = 60;
 /** Our choice: only this much over the claim, held that long, shows that nothing watches the current. */
 const TELLING_OVER_CLAIM = 1.5;
-const TELLING_HOLD_S = 60;
+export const TELLING_HOLD_S = 60;
 
 export interface OvercurrentTrip {
   currentA: number;
@@ -23,7 +23,7 @@ export type OvercurrentKind = 'instant' | 'delayed' | 'heatOnly';
 
 export interface OvercurrentBehaviour {
   kinds: OvercurrentKind[];
-  /** `tripped`: something other than heat opened it at least once. */
+  /** `tripped`: something other than heat opened it at least once. `heatOnly`: heat did, at 1.5 × the claim or more. */
   verdict: 'tripped' | 'heatOnly' | 'noneSeen' | 'notTested';
   /** Longest wait of a trip that was not heat, at 1.5 × the claim or more; of all such trips where there is no claim. */
   slowestS: number | null;
@@ -37,6 +37,8 @@ export interface OvercurrentBehaviour {
   /** Longest time carried without opening, and the highest current that was. */
   longestHeldForS: number | null;
   longestHeldAtA: number | null;
+  /** Longest that 1.5 × the claim or more was carried without opening; null where there is no claim. */
+  tellingHeldForS: number | null;
 }
 
 /**
@@ -52,7 +54,7 @@ export interface OvercurrentBehaviour {
 export function overcurrentBehaviour({ trips, continuousCurrentA }: OvercurrentTests): OvercurrentBehaviour {
   for (const trip of trips) requireTrip(trip);
   if (continuousCurrentA !== null) requirePositive('overcurrentBehaviour: continuousCurrentA', continuousCurrentA);
-  const tellingA = continuousCurrentA === null ? null : TELLING_OVER_CLAIM * continuousCurrentA;
+  const tellingA = continuousCurrentA === null ? null : tellingCurrentA(continuousCurrentA);
 
   const opened = trips.filter((trip) => trip.opened);
   const held = trips.filter((trip) => !trip.opened);
@@ -60,8 +62,8 @@ export function overcurrentBehaviour({ trips, continuousCurrentA }: OvercurrentT
     opened.some((trip) => kindOf(trip) === kind),
   );
   const byCurrent = opened.filter((trip) => kindOf(trip) !== 'heatOnly');
-  const noneSeen =
-    tellingA !== null && held.some((trip) => trip.currentA >= tellingA && trip.heldForS >= TELLING_HOLD_S);
+  const tellingHeld = tellingA === null ? [] : held.filter((trip) => trip.currentA >= tellingA);
+  const noneSeen = tellingHeld.some(({ heldForS }) => heldForS >= TELLING_HOLD_S);
 
   const slowest = top(
     byCurrent.filter((trip) => tellingA === null || trip.currentA >= tellingA),
@@ -71,11 +73,13 @@ export function overcurrentBehaviour({ trips, continuousCurrentA }: OvercurrentT
     opened.filter((trip) => kindOf(trip) === 'heatOnly'),
     highest,
   );
+  // Slowly opened under 1.5 × the claim, it may well open by current above.
+  const onlyHeat = heat !== null && (tellingA === null || heat.currentA >= tellingA);
   const highestHeld = top(held, highest);
   const longestHeld = top(held, longest);
   return {
     kinds,
-    verdict: byCurrent.length > 0 ? 'tripped' : heat !== null ? 'heatOnly' : noneSeen ? 'noneSeen' : 'notTested',
+    verdict: byCurrent.length > 0 ? 'tripped' : onlyHeat ? 'heatOnly' : noneSeen ? 'noneSeen' : 'notTested',
     slowestS: slowest?.heldForS ?? null,
     slowestAtA: slowest?.currentA ?? null,
     heatAtA: heat?.currentA ?? null,
@@ -84,7 +88,13 @@ export function overcurrentBehaviour({ trips, continuousCurrentA }: OvercurrentT
     highestHeldForS: highestHeld?.heldForS ?? null,
     longestHeldForS: longestHeld?.heldForS ?? null,
     longestHeldAtA: longestHeld?.currentA ?? null,
+    tellingHeldForS: top(tellingHeld, longest)?.heldForS ?? null,
   };
+}
+
+/** From this current on a trial tells what becomes of one far above the claim. Our choice. */
+export function tellingCurrentA(continuousCurrentA: number): number {
+  return TELLING_OVER_CLAIM * continuousCurrentA;
 }
 
 export interface OvercurrentTests {

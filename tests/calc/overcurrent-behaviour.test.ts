@@ -21,6 +21,7 @@ it('calls opening at once at 400 A and after 8 s at 220 A instant and delayed, s
     highestHeldForS: 600,
     longestHeldForS: 600,
     longestHeldAtA: 120,
+    tellingHeldForS: null,
   });
 });
 
@@ -36,6 +37,7 @@ it('calls carrying 800 A until heat opens it, after 45 s, heat only', () => {
     highestHeldForS: null,
     longestHeldForS: null,
     longestHeldAtA: null,
+    tellingHeldForS: null,
   });
 });
 
@@ -62,6 +64,9 @@ describe('none seen', () => {
     ['nothing tried', [], 100, 'notTested'],
     ['an opening settles it', [held(150, 60), trip(300, 2)], 100, 'tripped'],
     ['heat settles it', [held(150, 60), trip(300, 90)], 100, 'heatOnly'],
+    ['heat at 149 A may be slow: not tested at 150 A', [trip(149, 90)], 100, 'notTested'],
+    ['heat at 150 A is', [trip(150, 90)], 100, 'heatOnly'],
+    ['heat at any current is, where there is no claim', [trip(20, 90)], null, 'heatOnly'],
     ['a current trip beside heat is a trip', [trip(500, 0.1), trip(200, 90)], 100, 'tripped'],
   ] as const)('%s', (_name, trips, claim, verdict) => {
     expect(behaviour([...trips], claim).verdict).toBe(verdict);
@@ -100,6 +105,11 @@ it('tells the highest and the longest carried apart: 180 A for 20 s, 110 A for 1
     longestHeldForS: 1800,
     longestHeldAtA: 110,
   });
+});
+
+it('tells the longest carried at 1.5 × the claim or more apart: 45 s at 150 A, not 600 s at 149 A', () => {
+  expect(behaviour([held(150, 45), held(400, 10), held(149, 600)]).tellingHeldForS).toBe(45);
+  expect(behaviour([held(400, 10)], null).tellingHeldForS).toBeNull();
 });
 
 it.each([

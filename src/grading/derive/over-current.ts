@@ -1,39 +1,55 @@
-import { overcurrentBehaviour } from '../../calc/overcurrent-behaviour.ts';
+import {
+  type OvercurrentBehaviour,
+  overcurrentBehaviour,
+  TELLING_HOLD_S,
+  tellingCurrentA,
+} from '../../calc/overcurrent-behaviour.ts';
+import { tripNoted } from '../live-tests/trip-noted.ts';
 import type { Derivation, DeriveFrom } from './derivation.ts';
-import { exactly, type Reading } from './figure.ts';
+import { above, exactly, type Reading } from './figure.ts';
 
 /**
- * How long the pack lets a current far above its rating flow. Where nothing opened but a fuse is fitted inside, or may
- * be, that fuse may still open what was not reached.
+ * How long the pack lets a current far above its rating flow: 1.5 × the continuous claim or more. Without the claim no
+ * current is known to be far above it, and only heat tells. Where nothing opened but a fuse is fitted inside, or may be,
+ * that fuse may still open what was not reached; where it did open and never came back, a fuse may be what opened it.
  */
 export const overCurrent: Derivation = (from) => {
-  const { tests, nameplate } = from;
-  const behaviour = overcurrentBehaviour({
-    trips: tests.trips.map((trip) => ({
-      currentA: trip.currentA,
-      heldForS: trip.heldForS,
-      opened: trip.opened,
-      heatSeen: trip.heatSeen === true,
-      coolingNeeded: trip.coolingNeeded === true,
-    })),
-    continuousCurrentA: nameplate.continuousCurrentA ?? null,
-  });
-  switch (behaviour.verdict) {
-    case 'notTested':
-      return null;
-    case 'heatOnly':
-      return { alternatives: [[{ case: 'heatOnly' }]] };
-    case 'noneSeen':
-      return {
-        alternatives: fuseMayOpen(from) ? [[{ case: 'fuseOnly' }], [{ case: 'noneSeen' }]] : [[{ case: 'noneSeen' }]],
-      };
-    case 'tripped': {
-      if (behaviour.slowestS === null) return null;
-      const opened: Reading = { case: 'opened', figure: exactly(behaviour.slowestS) };
-      return { alternatives: [behaviour.kinds.includes('heatOnly') ? [opened, { case: 'heatOnly' }] : [opened]] };
-    }
-  }
+  const claimA = from.nameplate.continuousCurrentA;
+  const trips = from.tests.trips.filter(({ currentA }) => claimA === undefined || currentA >= tellingCurrentA(claimA));
+  const continuousCurrentA = claimA ?? null;
+  const behaviourOf = (orHeat: boolean) =>
+    overcurrentBehaviour({ trips: trips.map((trip) => tripNoted(trip, { orHeat })), continuousCurrentA });
+  const noted = behaviourOf(false);
+  const mayBeHeat = !isHeat(noted) && isHeat(behaviourOf(true));
+  const mayBeFuse = fuseMayOpen(from) && trips.some(({ opened, recovery }) => opened && recovery === 'didNot');
+  const alternatives = alternativesOf(noted, { from, mayBeFuse });
+  if (mayBeHeat) alternatives.push([{ case: 'heatOnly' }]);
+  return alternatives.length === 0 ? null : { alternatives };
 };
+
+/** None where nothing that was tried tells. */
+function alternativesOf(
+  behaviour: OvercurrentBehaviour,
+  { from, mayBeFuse }: { from: DeriveFrom; mayBeFuse: boolean },
+): Reading[][] {
+  const { slowestS, tellingHeldForS } = behaviour;
+  if (isHeat(behaviour)) return [[{ case: 'heatOnly' }]];
+  const claimed = from.nameplate.continuousCurrentA !== undefined;
+  const opened: Reading[] = slowestS === null || !claimed ? [] : [{ case: 'opened', figure: exactly(slowestS) }];
+  if (tellingHeldForS !== null && tellingHeldForS >= TELLING_HOLD_S) {
+    const nothing: Reading[] = [...opened, { case: 'noneSeen' }];
+    return fuseMayOpen(from) ? [[...opened, { case: 'fuseOnly' }], nothing] : [nothing];
+  }
+  if (opened.length === 0) return [];
+  // Carried for longer than any other trial took to open, it would have opened later still.
+  const later = tellingHeldForS !== null && slowestS !== null && tellingHeldForS > slowestS;
+  const readings: Reading[] = later ? [...opened, { case: 'opened', figure: above(tellingHeldForS) }] : opened;
+  return mayBeFuse ? [readings, [...readings, { case: 'fuseOnly' }]] : [readings];
+}
+
+function isHeat({ kinds }: OvercurrentBehaviour): boolean {
+  return kinds.includes('heatOnly');
+}
 
 function fuseMayOpen({ facts, derive }: DeriveFrom): boolean {
   const { fuseFitted } = derive;

@@ -2,20 +2,14 @@ import { overcurrentBehaviour } from '../../calc/overcurrent-behaviour.ts';
 import type { Tested } from '../judged.ts';
 import { highestCarriedA, leadWithstand } from './lead-withstand-result.ts';
 import type { OvercurrentResult, WithstandResult } from './results.ts';
+import { tripNoted } from './trip-noted.ts';
 
 /** What the pack does about too much current, and how long its main leads stand the highest that was tried. */
 export function overcurrentResult(tested: Tested): OvercurrentResult {
   const { nameplate, tests } = tested;
   return {
     behaviour: overcurrentBehaviour({
-      // Heat or cooling that nobody noted was not seen.
-      trips: tests.trips.map(({ currentA, heldForS, opened, heatSeen = false, coolingNeeded = false }) => ({
-        currentA,
-        heldForS,
-        opened,
-        heatSeen,
-        coolingNeeded,
-      })),
+      trips: tests.trips.map((trip) => tripNoted(trip)),
       continuousCurrentA: nameplate.continuousCurrentA ?? null,
     }),
     trips: [...tests.trips],

@@ -44,7 +44,61 @@ describe('the over-current cutoff of a 100 A pack without a fuse', () => {
   });
 });
 
+/** 1.5 × the claim of 100 A is 150 A; below it a trial is not of a current far above the rating (DESIGN §6, our choice). */
+describe('what one trial opened, another may not', () => {
+  it.each([
+    ['opens at 300 A after 5 s, yet carried 400 A for 30 s', [opened(300, 5), held(400, 30)], 'passable failed'],
+    ['opens at 300 A after 5 s, yet carried 400 A for 60 s', [opened(300, 5), held(400, 60)], 'failed'],
+    ['opens at once at 600 A, yet carried 150 A for 60 s', [opened(600, 0.1), held(150, 60)], 'failed'],
+    ['opens at 220 A after 6 s, and was let go after 5 s at 300 A', [opened(220, 6), held(300, 5)], 'sound'],
+    ['opens at once at 400 A, and carried 149 A for an hour', [opened(400, 0.1), held(149, 3600)], 'sound'],
+    ['opens at once at 400 A, and at 120 A after 90 s', [opened(400, 0.1), opened(120, 90)], 'sound'],
+  ])('%s', (_, list, expected) => {
+    expect(gradedItem(item, { tests: trips(...list), nameplate, facts: NO_FUSE }).grades).toBe(expected);
+  });
+
+  it.each([
+    ['a trip at 120 A after 90 s', [opened(120, 90)]],
+    ['a trip at 149 A after 2 s', [opened(149, 2)]],
+  ])('%s tells nothing of 150 A and more', (_, list) => {
+    expect(gradedItem(item, { tests: trips(...list), nameplate, facts: NO_FUSE }).measured).toBeNull();
+  });
+
+  it('without a claim no trip is known to be far above it, but heat is heat', () => {
+    expect(gradedItem(item, { tests: trips(opened(60, 5)), facts: NO_FUSE }).measured).toBeNull();
+    const heat = trips(opened(800, 45, { heatSeen: true, coolingNeeded: true }), opened(900, 1));
+    expect(gradedItem(item, { tests: heat, facts: NO_FUSE }).grades).toBe('failed');
+  });
+});
+
+describe('heat that was noted only in part', () => {
+  it.each([
+    ['seen, came back by cooling', { heatSeen: true, recovery: 'cooling' }, 'failed'],
+    ['seen, cooling not said', { heatSeen: true }, 'sound failed'],
+    ['not said, came back only cool', { coolingNeeded: true }, 'sound failed'],
+    ['seen, no cooling needed', { heatSeen: true, coolingNeeded: false }, 'sound'],
+    ['neither said', {}, 'sound'],
+  ] as const)('%s: %s', (_, more, expected) => {
+    expect(gradedItem(item, { tests: trips(opened(300, 8, more)), nameplate, facts: NO_FUSE }).grades).toBe(expected);
+  });
+});
+
 describe('a fuse fitted inside', () => {
+  it('may be what opened a pack that did not come back: sound or passable', () => {
+    const blown = trips(opened(400, 2, { recovery: 'didNot' }));
+    expect(gradedItem(item, { tests: blown, nameplate, facts: { 'main-fuse-fitted': 'yes' } }).grades).toBe(
+      'sound passable',
+    );
+    expect(gradedItem(item, { tests: blown, nameplate, facts: NO_FUSE }).grades).toBe('sound');
+  });
+
+  it('may open what was carried at 1.5 times, although a harder current was opened at once: passable or failed', () => {
+    const both = trips(opened(600, 0.1), held(150, 60));
+    expect(gradedItem(item, { tests: both, nameplate, facts: { 'main-fuse-fitted': 'yes' } }).grades).toBe(
+      'passable failed',
+    );
+  });
+
   const tests = trips(held(150, 60));
 
   it('may open what was not reached: passable or failed', () => {
