@@ -1,17 +1,17 @@
 import { useSignal } from '@preact/signals';
-import { useId, useRef } from 'preact/hooks';
+import { useRef } from 'preact/hooks';
 import type { CalloutKind, ImagePoint } from '../../schema/callout.ts';
 import { calloutWords } from '../../text/callouts.ts';
 import { CalloutMarks } from './callout-marks.tsx';
 import { type Draft, drawGesture } from './draft.ts';
 import type { GestureEffect } from './gesture.ts';
 import type { ShownCallout } from './shown-callout.ts';
+import { isMoved, StageFrame } from './stage-frame.tsx';
 import { StagePlane } from './stage-plane.tsx';
 import { useCrosshair } from './use-crosshair.ts';
 import { usePointers } from './use-pointers.ts';
 import { useView } from './use-view.ts';
 import { shownSize, toImage, toStage } from './view.ts';
-import { ZoomButtons } from './zoom-buttons.tsx';
 
 export interface PhotoStageProps {
   photoUrl: string;
@@ -30,9 +30,8 @@ export interface PhotoStageProps {
 export function PhotoStage(props: PhotoStageProps) {
   const { photoUrl, photo, tool, callouts, chosen, onDraw, onMove, onChoose, onRemove, onSay } = props;
   const stage = useRef<HTMLDivElement>(null);
-  const keysId = useId();
-  const { laid, zoom, pan, pinch, whole } = useView(stage, photo);
-  const near = laid !== null && laid.view.zoom > 1;
+  const view = useView(stage, photo);
+  const { laid, zoom, pan, pinch } = view;
   const moving = useSignal(false);
   const draft = useSignal<Draft | null>(null);
   const sizes = laid && { shown: shownSize(laid.size, laid.view.zoom), whole: shownSize(laid.size) };
@@ -66,65 +65,35 @@ export function PhotoStage(props: PhotoStageProps) {
     if (step.done?.kind === 'moved') onMove(step.done.id, step.done.points);
     if (step.done?.kind === 'chosen') onChoose(step.done.id);
   }
-  const pointers = usePointers(moving.value && near, onEffect);
+  const pointers = usePointers(isMoved(view, moving), onEffect);
 
   return (
-    <div class="callout-stage-frame">
-      <p class="unseen" id={keysId}>
-        {calloutWords.stageKeys}
-      </p>
-      <div
-        ref={stage}
-        class={moving.value && near ? 'callout-stage moving' : 'callout-stage'}
-        role="application"
-        aria-label={`${calloutWords.stage}. ${calloutWords.hints[tool]}`}
-        aria-describedby={keysId}
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: the keys draw here
-        tabIndex={0}
-        onFocus={(event) => {
-          if (event.target === event.currentTarget && event.currentTarget.matches(':focus-visible')) crosshair.show();
-        }}
-        onBlur={crosshair.hide}
-        onKeyDown={(event) => {
-          if (event.target !== stage.current || !crosshair.press(event)) return;
-          event.preventDefault();
-          event.stopPropagation();
-        }}
-        {...pointers}
-      >
-        {laid && (
-          <StagePlane
-            {...{ photoUrl, laid, tool, callouts, chosen }}
-            draft={draft.value}
-            crosshair={crosshair.crosshair}
-          />
-        )}
-        {laid && (
-          <CalloutMarks
-            {...{ callouts, onChoose, onMove }}
-            zoom={laid.view.zoom}
-            toStage={(point) => toStage(point, laid.view, laid.size)}
-            onRemove={(id) => {
-              onRemove(id);
-              stage.current?.focus();
-            }}
-          />
-        )}
-      </div>
+    <StageFrame
+      {...{ stage, view, moving, pointers }}
+      label={`${calloutWords.stage}. ${calloutWords.hints[tool]}`}
+      keys={calloutWords.stageKeys}
+      onReach={crosshair.show}
+      onLeave={crosshair.hide}
+      onKey={crosshair.press}
+    >
       {laid && (
-        <ZoomButtons
+        <StagePlane
+          {...{ photoUrl, laid, tool, callouts, chosen }}
+          draft={draft.value}
+          crosshair={crosshair.crosshair}
+        />
+      )}
+      {laid && (
+        <CalloutMarks
+          {...{ callouts, onChoose, onMove }}
           zoom={laid.view.zoom}
-          moving={moving.value}
-          onZoom={zoom}
-          onWhole={() => {
-            whole();
-            moving.value = false;
-          }}
-          onMoving={(on) => {
-            moving.value = on;
+          toStage={(point) => toStage(point, laid.view, laid.size)}
+          onRemove={(id) => {
+            onRemove(id);
+            stage.current?.focus();
           }}
         />
       )}
-    </div>
+    </StageFrame>
   );
 }

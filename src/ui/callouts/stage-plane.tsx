@@ -5,13 +5,13 @@ import { DrawingView } from '../drawing-view.tsx';
 import type { Crosshair } from './crosshair.ts';
 import type { Draft } from './draft.ts';
 import { editingFrame } from './grip.ts';
-import { Loupe } from './loupe.tsx';
+import { type Laid, LaidPhoto, placedAt } from './laid-photo.tsx';
 import type { ShownCallout } from './shown-callout.ts';
-import { type StageSize, shownSize, toStage, type View } from './view.ts';
+import { shownSize } from './view.ts';
 
 interface StagePlaneProps {
   photoUrl: string;
-  laid: { view: View; size: StageSize };
+  laid: Laid;
   tool: CalloutKind;
   callouts: readonly ShownCallout[];
   chosen: ShownCallout | null;
@@ -22,33 +22,17 @@ interface StagePlaneProps {
 /** The photo as it lies, what is drawn on it, the handles of the chosen callout, the loupe and the crosshair. */
 export function StagePlane({ photoUrl, laid, tool, callouts, chosen, draft, crosshair }: StagePlaneProps) {
   const { view, size } = laid;
-  const shown = shownSize(size, view.zoom);
-  const frame = editingFrame(shown, shownSize(size));
+  const frame = editingFrame(shownSize(size, view.zoom), shownSize(size));
   const now = withDraft({ callouts, chosen, draft, tool });
   return (
-    <>
-      <div
-        class="callout-plane"
-        style={{
-          width: `${shown.widthPx}px`,
-          height: `${shown.heightPx}px`,
-          transform: `translate(${view.leftPx}px, ${view.topPx}px)`,
-        }}
-      >
-        <img src={photoUrl} alt="" draggable={false} />
-        <DrawingView drawing={calloutMarks({ callouts: now.callouts.map(withPlaceholder), ...frame })} />
-      </div>
+    <LaidPhoto
+      {...{ photoUrl, laid }}
+      drawn={<DrawingView drawing={calloutMarks({ callouts: now.callouts.map(withPlaceholder), ...frame })} />}
+      loupeAt={draft?.loupe ?? null}
+    >
       {now.chosen && <Handles callout={now.chosen} laid={laid} />}
       {crosshair && <CrosshairMark crosshair={crosshair} laid={laid} />}
-      {draft?.loupe && (
-        <Loupe
-          photoUrl={photoUrl}
-          at={toStage(draft.loupe, view, size)}
-          stageWidthPx={size.stageWidthPx}
-          photo={{ leftPx: view.leftPx, topPx: view.topPx, ...shown }}
-        />
-      )}
-    </>
+    </LaidPhoto>
   );
 }
 
@@ -56,23 +40,20 @@ function Handles({ callout, laid }: { callout: ShownCallout; laid: StagePlanePro
   if (callout.kind === 'stroke') return null;
   return (
     <>
-      {callout.points.map((point, place) => {
-        const [leftPx, topPx] = toStage(point, laid.view, laid.size);
-        return <span key={place} class="callout-handle" style={{ left: `${leftPx}px`, top: `${topPx}px` }} />;
-      })}
+      {callout.points.map((point, place) => (
+        <span key={place} class="callout-handle" style={placedAt(point, laid)} />
+      ))}
     </>
   );
 }
 
 function CrosshairMark({ crosshair, laid }: { crosshair: Crosshair; laid: StagePlaneProps['laid'] }) {
-  const [leftPx, topPx] = toStage(crosshair.at, laid.view, laid.size);
   return (
     <>
-      {crosshair.set.map((point, place) => {
-        const [left, top] = toStage(point, laid.view, laid.size);
-        return <span key={place} class="callout-handle" style={{ left: `${left}px`, top: `${top}px` }} />;
-      })}
-      <span class="callout-crosshair" style={{ left: `${leftPx}px`, top: `${topPx}px` }} />
+      {crosshair.set.map((point, place) => (
+        <span key={place} class="callout-handle" style={placedAt(point, laid)} />
+      ))}
+      <span class="callout-crosshair" style={placedAt(crosshair.at, laid)} />
     </>
   );
 }

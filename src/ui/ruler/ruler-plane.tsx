@@ -2,14 +2,14 @@ import { rulerMarks } from '../../drawing/ruler-marks.ts';
 import type { ImagePoint } from '../../schema/callout.ts';
 import { rulerStageWords as say } from '../../text/live-tests/ruler.ts';
 import { editingFrame } from '../callouts/grip.ts';
-import { Loupe } from '../callouts/loupe.tsx';
-import { type StageSize, shownSize, toStage, type View } from '../callouts/view.ts';
+import { type Laid, LaidPhoto, placedAt } from '../callouts/laid-photo.tsx';
+import { shownSize } from '../callouts/view.ts';
 import { DrawingView } from '../drawing-view.tsx';
 import type { HeldPoint } from './ruler-points.ts';
 
 interface RulerPlaneProps {
   photoUrl: string;
-  laid: { view: View; size: StageSize };
+  laid: Laid;
   points: readonly ImagePoint[];
   held: HeldPoint | null;
   crosshair: ImagePoint | null;
@@ -20,35 +20,20 @@ export function RulerPlane({ photoUrl, laid, points, held, crosshair }: RulerPla
   const { view, size } = laid;
   const shown = shownSize(size, view.zoom);
   const ruler = { corners: points.slice(0, 4), ends: points.slice(4), cardText: say.longSide, text: '' };
-  const placed = (point: ImagePoint) => {
-    const [leftPx, topPx] = toStage(point, view, size);
-    return { left: `${leftPx}px`, top: `${topPx}px` };
-  };
   return (
-    <>
-      <div
-        class="callout-plane"
-        style={{
-          width: `${shown.widthPx}px`,
-          height: `${shown.heightPx}px`,
-          transform: `translate(${view.leftPx}px, ${view.topPx}px)`,
-        }}
-      >
-        <img src={photoUrl} alt="" draggable={false} />
-        <DrawingView drawing={rulerMarks({ rulers: [ruler], ...editingFrame(shown, shownSize(size)) })} />
-      </div>
+    <LaidPhoto
+      {...{ photoUrl, laid }}
+      drawn={<DrawingView drawing={rulerMarks({ rulers: [ruler], ...editingFrame(shown, shownSize(size)) })} />}
+      loupeAt={held?.at ?? null}
+    >
       {points.map((point, place) => (
-        <span key={place} class={place === held?.place ? 'ruler-handle held' : 'ruler-handle'} style={placed(point)} />
-      ))}
-      {crosshair && <span class="callout-crosshair" style={placed(crosshair)} />}
-      {held && (
-        <Loupe
-          photoUrl={photoUrl}
-          at={toStage(held.at, view, size)}
-          stageWidthPx={size.stageWidthPx}
-          photo={{ leftPx: view.leftPx, topPx: view.topPx, ...shown }}
+        <span
+          key={place}
+          class={place === held?.place ? 'ruler-handle held' : 'ruler-handle'}
+          style={placedAt(point, laid)}
         />
-      )}
-    </>
+      ))}
+      {crosshair && <span class="callout-crosshair" style={placedAt(crosshair, laid)} />}
+    </LaidPhoto>
   );
 }

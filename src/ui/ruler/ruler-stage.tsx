@@ -1,14 +1,14 @@
 import { useSignal } from '@preact/signals';
-import { useId, useRef } from 'preact/hooks';
+import { useRef } from 'preact/hooks';
 import { roundedPoint } from '../../drawing/simplify-stroke.ts';
 import type { ImagePoint } from '../../schema/callout.ts';
 import { rulerStageWords as say } from '../../text/live-tests/ruler.ts';
 import { keyStep } from '../callouts/crosshair.ts';
 import type { GestureEffect } from '../callouts/gesture.ts';
+import { isMoved, StageFrame } from '../callouts/stage-frame.tsx';
 import { usePointers } from '../callouts/use-pointers.ts';
 import { useView } from '../callouts/use-view.ts';
 import { toImage, toStage } from '../callouts/view.ts';
-import { ZoomButtons } from '../callouts/zoom-buttons.tsx';
 import { RulerPlane } from './ruler-plane.tsx';
 import { enterPoint, type HeldPoint, RULER_POINTS, type RulerKeys, rulerGesture, withPoint } from './ruler-points.ts';
 
@@ -26,9 +26,8 @@ const ZOOM_KEYS: Readonly<Record<string, number>> = { '+': 1.25, '-': 0.8 };
 /** The photo under the fingers: sets and shifts the six points, magnifies; the same with the keys. */
 export function RulerStage({ photoUrl, photo, points, step, onPoints }: RulerStageProps) {
   const stage = useRef<HTMLDivElement>(null);
-  const keysId = useId();
-  const { laid, zoom, pan, pinch, whole } = useView(stage, photo);
-  const near = laid !== null && laid.view.zoom > 1;
+  const view = useView(stage, photo);
+  const { laid, zoom, pan, pinch } = view;
   const moving = useSignal(false);
   const held = useSignal<HeldPoint | null>(null);
   const keys = useSignal<RulerKeys | null>(null);
@@ -38,16 +37,15 @@ export function RulerStage({ photoUrl, photo, points, step, onPoints }: RulerSta
     if (effect.kind === 'pan') pan(effect.byPx);
     if (effect.kind === 'pinch') pinch(effect);
     if (laid === null) return;
-    const { view, size } = laid;
     const next = rulerGesture(held.peek(), effect, {
       points,
-      toImage: (at) => toImage(at, view, size),
-      toStage: (point) => toStage(point, view, size),
+      toImage: (at) => toImage(at, laid.view, laid.size),
+      toStage: (point) => toStage(point, laid.view, laid.size),
     });
     held.value = next.held;
     if (next.set) onPoints(withPoint(points, next.set.place, next.set.at));
   }
-  const pointers = usePointers(moving.value && near, onEffect);
+  const pointers = usePointers(isMoved(view, moving), onEffect);
 
   /** True when the key was meant for the stage. */
   function press({ key, shiftKey }: KeyboardEvent): boolean {
@@ -70,51 +68,22 @@ export function RulerStage({ photoUrl, photo, points, step, onPoints }: RulerSta
 
   const shown = held.value ? withPoint(points, held.value.place, held.value.at) : points;
   return (
-    <div class="callout-stage-frame">
-      <p class="unseen" id={keysId}>
-        {say.keys}
-      </p>
-      <div
-        ref={stage}
-        class={moving.value && near ? 'callout-stage moving' : 'callout-stage'}
-        role="application"
-        aria-label={`${say.stage}. ${step}`}
-        aria-describedby={keysId}
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: the keys set points here
-        tabIndex={0}
-        onFocus={(event) => {
-          if (!event.currentTarget.matches(':focus-visible')) return;
-          const place = Math.min(points.length, RULER_POINTS - 1);
-          keys.value ??= { place, at: points[place] ?? [0.5, 0.5] };
-        }}
-        onBlur={() => {
-          keys.value = null;
-        }}
-        onKeyDown={(event) => {
-          if (!press(event)) return;
-          event.preventDefault();
-          event.stopPropagation();
-        }}
-        {...pointers}
-      >
-        {laid && (
-          <RulerPlane {...{ photoUrl, laid }} points={shown} held={held.value} crosshair={keys.value?.at ?? null} />
-        )}
-      </div>
+    <StageFrame
+      {...{ stage, view, moving, pointers }}
+      label={`${say.stage}. ${step}`}
+      keys={say.keys}
+      onReach={() => {
+        const place = Math.min(points.length, RULER_POINTS - 1);
+        keys.value ??= { place, at: points[place] ?? [0.5, 0.5] };
+      }}
+      onLeave={() => {
+        keys.value = null;
+      }}
+      onKey={press}
+    >
       {laid && (
-        <ZoomButtons
-          zoom={laid.view.zoom}
-          moving={moving.value}
-          onZoom={zoom}
-          onWhole={() => {
-            whole();
-            moving.value = false;
-          }}
-          onMoving={(on) => {
-            moving.value = on;
-          }}
-        />
+        <RulerPlane {...{ photoUrl, laid }} points={shown} held={held.value} crosshair={keys.value?.at ?? null} />
       )}
-    </div>
+    </StageFrame>
   );
 }
