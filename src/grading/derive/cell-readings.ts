@@ -1,6 +1,6 @@
 import type { Derivation } from './derivation.ts';
 import { atLeast, type Derived, exactly, type Reading } from './figure.ts';
-import { gradedCellSets } from './graded-cell-sets.ts';
+import { gradedCellSets, type ReadSet } from './graded-cell-sets.ts';
 
 /** Above this, every cell is off the plateau and near full. Source: DESIGN's bands of spread, our choice. */
 const NEAR_FULL_V = 3.4;
@@ -30,9 +30,9 @@ export const cellSpread: Derivation = (from) => {
     ({ state, values }) => state !== 'justEmptied' && values.length > 1,
   );
   if (sets.length === 0) return null;
-  const perSet = sets.map(({ state, values, isWhole }) => {
+  const perSet = sets.map(({ state, values, isSettled }) => {
     const spreadMv = (Math.max(...values) - Math.min(...values)) * 1000;
-    const figure = isWhole ? exactly(spreadMv) : atLeast(spreadMv);
+    const figure = isSettled ? exactly(spreadMv) : atLeast(spreadMv);
     const allNearFull = values.every((value) => value > NEAR_FULL_V);
     const cases = allNearFull ? ['nearFull'] : state === 'nearFull' ? ['rested', 'nearFull'] : ['rested'];
     return cases.map((name): Reading => ({ case: name, figure }));
@@ -40,14 +40,21 @@ export const cellSpread: Derivation = (from) => {
   return { alternatives: combinations(perSet) };
 };
 
-/** Percent of their mean between highest and lowest resistance of one round. */
+/**
+ * Percent of their mean between highest and lowest resistance of one round. In a part round the mean is not known, but
+ * never above the highest of all: the spread is at least highest less lowest, in percent of the highest.
+ */
 export const cellResistances: Derivation = (from) => {
   const sets = gradedCellSets(from, ({ resistanceMohm }) => resistanceMohm).filter(({ values }) => values.length > 1);
   if (sets.length === 0) return null;
-  const readings = sets.map(({ values, isWhole }): Reading => {
-    const meanMohm = values.reduce((sum, value) => sum + value, 0) / values.length;
-    const spreadPct = ((Math.max(...values) - Math.min(...values)) / meanMohm) * 100;
-    return { case: 'any', figure: isWhole ? exactly(spreadPct) : atLeast(0) };
+  const readings = sets.map(({ values, isWhole, isSettled }): Reading => {
+    const [lowest, highest] = [Math.min(...values), Math.max(...values)];
+    if (isWhole) {
+      const meanMohm = values.reduce((sum, value) => sum + value, 0) / values.length;
+      return { case: 'any', figure: exactly(((highest - lowest) / meanMohm) * 100) };
+    }
+    const leastPct = ((highest - lowest) / highest) * 100;
+    return { case: 'any', figure: isSettled ? exactly(leastPct) : atLeast(leastPct) };
   });
   return { alternatives: [readings] };
 };
@@ -62,9 +69,9 @@ export const bmsVoltages: Derivation = (from) => {
 };
 
 /** What was not read may be worse than all that was. */
-function worstOfAll(readings: Reading[], sets: readonly { isWhole: boolean }[]): Derived | null {
+function worstOfAll(readings: Reading[], sets: readonly ReadSet[]): Derived | null {
   if (readings.length === 0) return null;
-  return { alternatives: [readings], ...(sets.every(({ isWhole }) => isWhole) ? {} : { orWorse: true }) };
+  return { alternatives: [readings], ...(sets.every(({ isSettled }) => isSettled) ? {} : { orWorse: true }) };
 }
 
 function combinations(perSet: readonly Reading[][]): Reading[][] {

@@ -1,7 +1,7 @@
 import type { CutOff } from '../../schema/live-tests/cut-off.ts';
 import type { Derivation } from './derivation.ts';
 import { exactly, type Figure, type Reading } from './figure.ts';
-import { thresholdFigures } from './threshold.ts';
+import { actedByBms, thresholdFigures } from './threshold.ts';
 
 /**
  * At what sensor temperature the BMS ends charge and load; the later of the two counts, so while only one was tried the
@@ -20,16 +20,21 @@ export const hot: Derivation = ({ tests }) => {
   const bothTried = figures.every((list) => list.length > 0);
   const later = bothTried ? known : known.map(({ low }): Figure => ({ low, high: Infinity }));
   const alternatives = switchCases(trials).map((name) => later.map((figure): Reading => ({ case: name, figure })));
-  return { alternatives };
+  // A sensor that melted may have opened the path itself: at what it would have cut is then not known.
+  const melted = trials.some(({ acted, sensorAfter }) => acted && sensorAfter === 'melted');
+  return melted ? { alternatives, orWorse: true } : { alternatives };
 };
 
-function limitOf({ acted, by, sensorDegC }: CutOff): { acted: boolean; at: Figure }[] {
-  return sensorDegC === undefined ? [] : [{ acted: acted && by !== 'thermalSwitch', at: exactly(sensorDegC) }];
+function limitOf(trial: CutOff): { acted: boolean; at: Figure }[] {
+  const { sensorDegC } = trial;
+  return sensorDegC === undefined ? [] : [{ acted: actedByBms(trial), at: exactly(sensorDegC) }];
 }
 
-/** Whether a thermal switch is fitted; both while nobody has said. */
+/** Whether a thermal switch is fitted; both while nobody has said, or one trial says yes and another no. */
 function switchCases(trials: readonly CutOff[]): ('withSwitch' | 'withoutSwitch')[] {
-  if (trials.some(({ by, switchFitted }) => by === 'thermalSwitch' || switchFitted === true)) return ['withSwitch'];
-  if (trials.some(({ switchFitted }) => switchFitted === false)) return ['withoutSwitch'];
+  if (trials.some(({ by }) => by === 'thermalSwitch')) return ['withSwitch'];
+  const fitted = trials.some(({ switchFitted }) => switchFitted === true);
+  const notFitted = trials.some(({ switchFitted }) => switchFitted === false);
+  if (fitted !== notFitted) return fitted ? ['withSwitch'] : ['withoutSwitch'];
   return ['withSwitch', 'withoutSwitch'];
 }

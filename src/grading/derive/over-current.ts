@@ -23,8 +23,8 @@ export const overCurrent: Derivation = (from) => {
   const mayBeHeat = !isHeat(noted) && isHeat(behaviourOf(true));
   const mayBeFuse = fuseMayOpen(from) && trips.some(({ opened, recovery }) => opened && recovery === 'didNot');
   const alternatives = alternativesOf(noted, { from, mayBeFuse });
-  if (mayBeHeat) alternatives.push([{ case: 'heatOnly' }]);
-  return alternatives.length === 0 ? null : { alternatives };
+  if (alternatives.length === 0) return null;
+  return { alternatives: mayBeHeat ? [...alternatives, [{ case: 'heatOnly' }]] : alternatives };
 };
 
 /** None where nothing that was tried tells. */

@@ -1,9 +1,15 @@
+import type { CutOff } from '../../schema/live-tests/cut-off.ts';
 import { above, below, exactly, type Figure } from './figure.ts';
 
 /** One trial of a limit: the figure at which it acted, or that was reached without. */
 export interface Trial {
   acted: boolean;
   at: Figure;
+}
+
+/** A thermal switch is no BMS: what it opened is a trial in which the BMS did not act. */
+export function actedByBms({ acted, by }: Pick<CutOff, 'acted' | 'by'>): boolean {
+  return acted && by !== 'thermalSwitch';
 }
 
 /**

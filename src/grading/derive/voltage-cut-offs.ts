@@ -1,6 +1,6 @@
 import type { Derivation, DeriveFrom } from './derivation.ts';
 import type { Derived } from './figure.ts';
-import { type Trial, thresholdFigures, worstCell } from './threshold.ts';
+import { actedByBms, type Trial, thresholdFigures, worstCell } from './threshold.ts';
 
 /** Volts of the highest cell when the BMS ended a charge. A charger or a hand that stopped first tried nothing. */
 export const highVoltage: Derivation = (from) => voltageCut(from, 'highVoltage');
@@ -14,7 +14,7 @@ function voltageCut({ tests, nameplate }: DeriveFrom, kind: 'highVoltage' | 'low
     .filter((cutOff) => cutOff.kind === kind)
     .flatMap((cutOff): Trial[] => {
       const at = worstCell(cutOff, nameplate.cellsInSeries, side);
-      return at === null ? [] : [{ acted: cutOff.acted, at }];
+      return at === null ? [] : [{ acted: actedByBms(cutOff), at }];
     });
   const figures = thresholdFigures(trials, kind === 'highVoltage' ? 'higher' : 'lower');
   if (figures.length === 0) return null;

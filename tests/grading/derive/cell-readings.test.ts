@@ -34,6 +34,59 @@ describe('cell voltages', () => {
   });
 });
 
+/** Three cells at 3.29 V, read on the first day; the fourth as given. A whole round later finds nothing. */
+describe('what a part round found stays, whatever a whole round finds later', () => {
+  const round = (set: ReturnType<typeof cellSet>, place: number) => ({ ...set, id: String(place).repeat(32) });
+  const whole = round(cellSet('rested', [3.29, 3.29, 3.29, 3.29]), 1);
+
+  it.each([
+    ['dead-cell', cellSet('rested', [null, 1.5, null, null]), 'failed'],
+    ['dead-cell', cellSet('rested', [null, 2.5, null, null]), 'sound'],
+    ['cell-voltages', cellSet('rested', [null, 2.4, null, null]), 'failed'],
+    ['cell-voltages', cellSet('nearFull', [3.7, null, null, null]), 'failed'],
+    ['cell-spread', cellSet('rested', [3.29, 3.23, null, null]), 'failed'],
+    ['cell-spread', cellSet('rested', [3.29, 3.28, null, null]), 'sound'],
+  ])('%s', (item, part, expected) => {
+    for (const cellSets of [
+      [round(part, 2), whole],
+      [whole, round(part, 2)],
+    ]) {
+      expect(gradedItem(item, { tests: { cellSets }, nameplate }).grades).toBe(expected);
+    }
+  });
+
+  it('bms-voltage-reading, one cell 40 mV off', () => {
+    const agreeing = { voltageV: 3.3, bmsVoltageV: 3.3 };
+    const cellSets = [
+      round(cellSet('rested', [{ voltageV: 3.3, bmsVoltageV: 3.34 }, null, null, null]), 2),
+      round(cellSet('rested', [agreeing, agreeing, agreeing, agreeing]), 1),
+    ];
+    const facts = { 'data-port': 'yes' };
+    expect(gradedItem('bms-voltage-reading', { tests: { cellSets }, nameplate, facts }).grades).toBe('failed');
+  });
+
+  // Whatever the others read: (0.4 − 0.2) ÷ the mean is at least (0.4 − 0.2) ÷ 0.4 = 50 %.
+  it('cell-resistances: 0.2 and 0.4 mΩ in a part round are 50 % apart at least', () => {
+    const mohm = (...list: (number | null)[]) =>
+      cellSet(
+        'rested',
+        list.map((resistanceMohm) => (resistanceMohm === null ? null : { resistanceMohm })),
+      );
+    const part = round(mohm(0.2, 0.4, null, null), 2);
+    const whole = round(mohm(0.2, 0.2, 0.2, 0.2), 1);
+    const gradesOf = (...cellSets: (typeof part)[]) =>
+      gradedItem('cell-resistances', { tests: { cellSets }, nameplate }).grades;
+    expect(gradesOf(part)).toBe('weak failed');
+    expect(gradesOf(part, whole)).toBe('weak');
+    expect(gradesOf(round(mohm(0.2, 0.21, null, null), 2), whole)).toBe('sound');
+  });
+});
+
+it('a round without cell 4 of 4 is not whole, though a cell 5 was read', () => {
+  const cellSets = [cellSet('rested', [3.29, 3.29, 3.29, null, 3.29])];
+  expect(gradedItem('dead-cell', { tests: { cellSets }, nameplate }).grades).toBe('sound failed');
+});
+
 describe('a dead or reversed cell', () => {
   it.each([
     ['2.00 V', 2, 'sound'],

@@ -15,23 +15,39 @@ describe('charging in the cold', () => {
     sensorDegC,
     ...more,
   });
+  const WARMER = { recoveredAtDegC: 5 };
   const wentOn = (sensorDegC: number): Trial => ({ kind: 'coldCharge', acted: false, method: 'cup', sensorDegC });
 
   it.each([
-    ['blocked at +1 °C', [blocked(1)], 'sound'],
-    ['blocked at 0 °C', [blocked(0)], 'sound'],
-    ['blocked at −5 °C', [blocked(-5)], 'passable'],
-    ['blocked at −8 °C', [blocked(-8)], 'weak'],
+    ['blocked at +1 °C until warmer', [blocked(1, WARMER)], 'sound'],
+    ['blocked at 0 °C until warmer', [blocked(0, WARMER)], 'sound'],
+    ['blocked at −5 °C until warmer', [blocked(-5, WARMER)], 'passable'],
+    ['blocked at −8 °C until warmer', [blocked(-8, WARMER)], 'weak'],
+    ['blocked at +1 °C, where it came back not noted', [blocked(1)], 'sound weak'],
+    ['blocked at −5 °C, where it came back not noted', [blocked(-5)], 'passable weak'],
+    ['blocked at −8 °C, where it came back not noted', [blocked(-8)], 'weak'],
+    ['blocked at +1 °C twice, once seen until warmer', [blocked(1, WARMER), blocked(1)], 'sound'],
+    ['blocked at +1 °C and did not come back', [blocked(1, { recovery: 'didNot' })], 'sound'],
     ['blocked at −15 °C', [blocked(-15)], 'failed'],
     // Common practice, no source: a sensor that lets charging through well below 0 °C fails.
     ['going on at −12 °C', [wentOn(-12)], 'failed'],
     ['going on at −10 °C', [wentOn(-10)], 'failed'],
     ['going on at −4 °C, where the trial ended', [wentOn(-4)], 'passable weak failed'],
     ['going on at +3 °C', [wentOn(3)], 'sound passable weak failed'],
-    ['going on at −2, then blocked at −4 °C', [wentOn(-2), blocked(-4)], 'passable'],
+    ['going on at −2, then blocked at −4 °C', [wentOn(-2), blocked(-4, WARMER)], 'passable'],
     ['blocked at −4 once, going on at −11 °C another time', [blocked(-4), wentOn(-11)], 'failed'],
     // Common practice, no source: one that blocks only when an ice pack lies on it is passable, the temperature noted.
     ['blocked only with an ice pack on it, at −14 °C', [blocked(-14, { method: 'icePack' })], 'passable'],
+    [
+      'blocked in the cup as well as under an ice pack',
+      [blocked(1, WARMER), blocked(-14, { method: 'icePack' })],
+      'sound',
+    ],
+    [
+      'going on in the cup at −12 °C, blocked under an ice pack',
+      [wentOn(-12), blocked(-14, { method: 'icePack' })],
+      'failed',
+    ],
     ['coming back at −1 °C', [blocked(1, { recoveredAtDegC: -1 })], 'weak'],
     ['coming back at +4 °C', [blocked(1, { recoveredAtDegC: 4 })], 'sound'],
   ])('%s', (_, trials, expected) => {
@@ -83,6 +99,19 @@ describe('the high-temperature cut-off', () => {
       'weak',
     ],
     [
+      'at 60 and 64 °C, the sensor melted: what opened may have been the sensor',
+      [trial('hotCharge', true, 60), trial('hotDischarge', true, 64, { sensorAfter: 'melted' })],
+      'sound passable weak failed',
+    ],
+    [
+      'neither by 80 °C, a switch noted once and denied once',
+      [
+        trial('hotCharge', false, 80, { switchFitted: false }),
+        trial('hotDischarge', false, 80, { switchFitted: true }),
+      ],
+      'weak failed',
+    ],
+    [
       'neither by 80 °C, nobody looked for a switch',
       [trial('hotCharge', false, 80), trial('hotDischarge', false, 80)],
       'weak failed',
@@ -129,15 +158,42 @@ describe('the voltage cut-offs', () => {
 });
 
 describe('charge current and waking', () => {
+  /** A minute: as for over-current out of the pack, our choice (calc/charge-current-cut-off.ts). */
   it.each([
-    [50, true, 'sound'],
-    [62.5, true, 'sound'],
-    [75, true, 'passable'],
-    [101, true, 'failed'],
-    [90, false, 'weak failed'],
-  ])('of a 50 A claim: %d A, cut %s, is %s', (currentA, acted, expected) => {
-    const tests = cutOffs({ kind: 'chargeCurrent', acted, currentA });
+    [50, true, 5, 'sound'],
+    [62.5, true, 60, 'sound'],
+    [75, true, 60, 'passable'],
+    [100, true, 60, 'weak'],
+    [101, true, 5, 'failed'],
+    // Cut, but only after more than a minute: heat may have done it. That much was carried for a minute.
+    [60, true, 61, 'sound passable weak failed'],
+    [75, true, 600, 'weak failed'],
+    [90, false, 60, 'weak failed'],
+    [100, false, 60, 'failed'],
+  ])('of a 50 A claim: %d A, cut %s after %d s, is %s', (currentA, acted, afterS, expected) => {
+    const tests = cutOffs({ kind: 'chargeCurrent', acted, currentA, afterS });
     expect(gradedItem('charge-current-cutoff', { tests, nameplate: { chargeCurrentA: 50 } }).grades).toBe(expected);
+  });
+
+  it.each([
+    ['59 s', { afterS: 59 }],
+    ['a time that was not noted', {}],
+  ])('100 A of a 50 A claim let in for %s tells nothing', (_, time) => {
+    const tests = cutOffs({ kind: 'chargeCurrent', acted: false, currentA: 100, ...time });
+    expect(gradedItem('charge-current-cutoff', { tests, nameplate: { chargeCurrentA: 50 } }).measured).toBeNull();
+  });
+
+  it.each([
+    [
+      'charge-current-cutoff',
+      { kind: 'chargeCurrent', currentA: 60, afterS: 20 },
+      'sound passable weak failed doesNotApply',
+    ],
+    ['charge-voltage-cutoff', { kind: 'highVoltage', worstCellVoltageV: 3.7 }, 'passable weak failed'],
+    ['low-voltage-cutoff', { kind: 'lowVoltage', worstCellVoltageV: 2.4 }, 'passable weak failed'],
+  ] as const)('%s: what a thermal switch cut the BMS did not', (item, trial, expected) => {
+    const tests = cutOffs({ ...trial, acted: true, by: 'thermalSwitch' });
+    expect(gradedItem(item, { tests, nameplate: { chargeCurrentA: 50 } }).grades).toBe(expected);
   });
 
   it('needs the claim: without one nothing is derived', () => {

@@ -68,6 +68,7 @@ describe('what one trial opened, another may not', () => {
     expect(gradedItem(item, { tests: trips(opened(60, 5)), facts: NO_FUSE }).measured).toBeNull();
     const heat = trips(opened(800, 45, { heatSeen: true, coolingNeeded: true }), opened(900, 1));
     expect(gradedItem(item, { tests: heat, facts: NO_FUSE }).grades).toBe('failed');
+    expect(gradedItem(item, { tests: trips(opened(60, 5, { heatSeen: true })) }).measured).toBeNull();
   });
 });
 
