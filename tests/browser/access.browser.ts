@@ -1,18 +1,17 @@
-import { mkdirSync, readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type axe from 'axe-core';
-import type { Browser, Page } from 'playwright-core';
+import { mkdirSync } from 'node:fs';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { tooSmall, tooWide, violations } from './driver/access-checks.ts';
 import { cameraRoll } from './driver/camera-roll.ts';
 import { savedAs } from './driver/job.ts';
 import { launchBrowser } from './driver/launch.ts';
+import { LIVE_TEST_LINES } from './driver/live-screens.ts';
 import { emptyPhone, type Phone } from './driver/phone.ts';
 import { goTo, untilSaved } from './driver/screen.ts';
 import { chooseTheme, everyScreen, type PackInHand, packInHand, type Theme } from './driver/screens.ts';
 
 /** Pictures of every screen to look at, where the reader of a failure wants them. Not kept. */
 const SHOTS = new URL('./shots/', import.meta.url).pathname;
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 const roll = cameraRoll();
 let browser: Browser;
@@ -27,83 +26,42 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-/** What WCAG calls serious or critical, as "rule: element". */
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(AXE);
-  const { violations: found } = await page.evaluate(() =>
-    (Reflect.get(globalThis, 'axe') as typeof axe).run(document, { resultTypes: ['violations'] }),
-  );
-  return found
-    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-    .flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
-}
-
-/** Elements that reach past the right edge, if the screen can be pushed sideways. */
-function tooWide(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
-    const wide = document.documentElement.scrollWidth > document.documentElement.clientWidth;
-    const named = (element: Element) => `${element.tagName.toLowerCase()}.${element.getAttribute('class') ?? ''}`;
-    return wide
-      ? [...document.querySelectorAll('body *')]
-          .filter((element) => element.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5)
-          .map(named)
-      : [];
-  });
-}
-
-/** Whatever a finger is meant to hit and is smaller than 44 px; links in running text are left out, as WCAG 2.5.8 does. */
-function tooSmall(page: Page): Promise<string[]> {
-  return page.evaluate(() =>
-    [
-      ...document.querySelectorAll(
-        'button, a[href], summary, select, label.tick, input:not([type="file"], [type="checkbox"])',
-      ),
-    ]
-      .filter(
-        (element) => element.closest('p') === null && element.checkVisibility() && !element.matches('.callout-mark'),
-      )
-      .map((element) => ({ element, box: element.getBoundingClientRect() }))
-      .filter(({ box }) => box.width < 43.5 || box.height < 43.5)
-      .map(
-        ({ element, box }) => `${element.outerHTML.slice(0, 80)} ${Math.round(box.width)} × ${Math.round(box.height)}`,
-      ),
-  );
-}
+it('the screens looked at leave out no line of the Live tests', async () => {
+  const { page } = phone;
+  await goTo(page, `#/${pack.packId}/live-tests`);
+  const lines = page.locator('.lines a.line[href*="/live-test/"]');
+  const steps = await lines.evaluateAll((links) => links.map((link) => link.getAttribute('href')?.split('/').at(-1)));
+  expect(steps).toEqual(LIVE_TEST_LINES);
+});
 
 describe.each(['bench', 'paper'] as const)('in the %s theme', (theme: Theme) => {
-  it('no screen has a serious or critical fault by axe', async () => {
+  it('no screen has a serious or critical fault by axe, at 390 px can be pushed sideways, or has anything to tap under 44 px', async () => {
     const { page } = phone;
     await chooseTheme(page, theme);
     const found: Record<string, string[]> = {};
     for (const [name, go] of everyScreen(pack)) {
       await go(page);
       await page.screenshot({ path: `${SHOTS}${theme}-${name}.png` });
-      const here = await violations(page);
+      const here = [...(await violations(page)), ...(await tooWide(page)), ...(await tooSmall(page))];
       if (here.length > 0) found[name] = here;
     }
     expect(found).toEqual({});
   });
 });
 
-it.each([
-  [320, 568],
-  [390, 844],
-] as const)(
-  'at %i × %i px no screen can be pushed sideways, and nothing to tap is smaller than 44 px',
-  async (width, height) => {
-    const { page } = phone;
-    await page.setViewportSize({ width, height });
-    const found: Record<string, string[]> = {};
-    for (const [name, go] of everyScreen(pack)) {
-      await go(page);
-      const here = [...(await tooWide(page)), ...(await tooSmall(page))];
-      if (here.length > 0) found[name] = here;
-      if (width === 320) await page.screenshot({ path: `${SHOTS}narrow-${name}.png` });
-    }
-    await page.setViewportSize({ width: 390, height: 844 });
-    expect(found).toEqual({});
-  },
-);
+it('at 320 × 568 px no screen can be pushed sideways, and nothing to tap is smaller than 44 px', async () => {
+  const { page } = phone;
+  await page.setViewportSize({ width: 320, height: 568 });
+  const found: Record<string, string[]> = {};
+  for (const [name, go] of everyScreen(pack)) {
+    await go(page);
+    const here = [...(await tooWide(page)), ...(await tooSmall(page))];
+    if (here.length > 0) found[name] = here;
+    await page.screenshot({ path: `${SHOTS}narrow-${name}.png` });
+  }
+  await page.setViewportSize({ width: 390, height: 844 });
+  expect(found).toEqual({});
+});
 
 it('nothing under the finger moves when an answer is saved, the first time or after', async () => {
   const { page } = phone;

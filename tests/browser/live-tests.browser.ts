@@ -1,7 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { fieldWords } from '../../src/text/fields.ts';
-import { lidOffWords } from '../../src/text/item.ts';
 import { cutOffWords } from '../../src/text/live-tests/cut-off.ts';
 import { drainWords } from '../../src/text/live-tests/drain.ts';
 import { editingWords as say } from '../../src/text/live-tests/editing.ts';
@@ -13,7 +12,7 @@ import { SENSOR_CAUTIONS, sensorWords } from '../../src/text/live-tests/sensor.t
 import { tripWords } from '../../src/text/live-tests/trip.ts';
 import { stopWords } from '../../src/text/stop.ts';
 import { cameraRoll } from './driver/camera-roll.ts';
-import { beginPack, makeSafe } from './driver/job.ts';
+import { beginPack, goLive, makeSafe } from './driver/job.ts';
 import { launchBrowser } from './driver/launch.ts';
 import { emptyPhone, type Phone } from './driver/phone.ts';
 import { button, expectTitle, goTo, tapButton, tapLink, untilSaved } from './driver/screen.ts';
@@ -189,9 +188,7 @@ it('hot and cold stand behind Make safe, the live and open state, and seven caut
   await makeSafe(page, packId, roll.shot('covered.jpg'));
   await goTo(page, `#/${packId}/live-test/sensor`);
   await page.getByText(sensorWords.onlyLive, { exact: true }).waitFor();
-  await goTo(page, `#/${packId}/before`);
-  await page.locator('.dock .button').last().tap();
-  await expectTitle(page, lidOffWords.title);
+  await goLive(page, packId);
   await page.locator('.line', { hasText: sensorWords.title }).tap();
   await expectTitle(page, sensorWords.gateTitle);
   await button(page, sensorWords.gatePass).tap({ force: true });

@@ -78,3 +78,10 @@ export async function makeSafe(page: Page, packId: string, photoPath: string): P
   await tapButton(page, say.pass);
   await expectTitle(page, lidOffWords.title);
 }
+
+/** Leaves the first state of Lid off behind, whatever it still asks; ends on Lid off, live and open. */
+export async function goLive(page: Page, packId: string): Promise<void> {
+  await goTo(page, `#/${packId}/before`);
+  await page.locator('.dock .button').last().tap();
+  await expectTitle(page, lidOffWords.title);
+}

@@ -3,19 +3,14 @@ import { benchWords } from '../../../src/text/bench.ts';
 import { calloutWords } from '../../../src/text/callouts.ts';
 import { itemWords } from '../../../src/text/item.ts';
 import { keepWords } from '../../../src/text/keep.ts';
-import { cellCodeWords } from '../../../src/text/live-tests/cell-code.ts';
-import { cellGridWords, cellsWords } from '../../../src/text/live-tests/cells.ts';
-import { editingWords } from '../../../src/text/live-tests/editing.ts';
-import { parallelWords } from '../../../src/text/live-tests/parallel.ts';
-import { rulerStageWords, rulerWords } from '../../../src/text/live-tests/ruler.ts';
-import { tripWords } from '../../../src/text/live-tests/trip.ts';
 import { makeSafeWords } from '../../../src/text/make-safe.ts';
 import { photoWords } from '../../../src/text/photo-screens.ts';
 import { smokeWords } from '../../../src/text/smoke.ts';
 import { builtInItem } from '../../checklists/built-in.ts';
 import type { cameraRoll } from './camera-roll.ts';
 import { drawByTouch, writeOnCallout } from './draw.ts';
-import { answer, beginPack, makeSafe, packIdOn, writeNote } from './job.ts';
+import { answer, beginPack, goLive, makeSafe, packIdOn, writeNote } from './job.ts';
+import { liveScreens } from './live-screens.ts';
 import { leaveCallouts, photographItem } from './photo.ts';
 import { button, goTo, tapButton } from './screen.ts';
 
@@ -25,6 +20,8 @@ export interface PackInHand {
   photoId: string;
   /** A second pack, at which a stop item failed. */
   stoppedId: string;
+  /** A third one, live and open. */
+  liveId: string;
   /** One of the demo bench. */
   demoId: string;
 }
@@ -40,6 +37,9 @@ export async function packInHand(page: Page, roll: ReturnType<typeof cameraRoll>
   await goTo(page, `#/${stoppedId}/item/case-damage`);
   await page.locator('[data-grade="failed"]').tap();
   await page.getByRole('dialog').waitFor();
+  const liveId = await beginPack(page, { name: 'Live and open' });
+  await makeSafe(page, liveId, roll.shot('covered-live.jpg', { orientation: 3 }));
+  await goLive(page, liveId);
   const packId = await beginPack(page, {
     name: 'Grebe 24',
     nominalVoltageV: '25.6',
@@ -61,16 +61,12 @@ export async function packInHand(page: Page, roll: ReturnType<typeof cameraRoll>
   await writeOnCallout(page, 'leader', 'tape over the vent');
   await leaveCallouts(page);
   await page.waitForURL(/\/item\//);
-  return { packId, photoId, stoppedId, demoId };
+  return { packId, photoId, stoppedId, liveId, demoId };
 }
 
 /** Every screen of the app, and what is laid over screens, by name with the way there. */
-export function everyScreen({
-  packId,
-  photoId,
-  stoppedId,
-  demoId,
-}: PackInHand): [name: string, go: (page: Page) => Promise<void>][] {
+export function everyScreen(pack: PackInHand): [name: string, go: (page: Page) => Promise<void>][] {
+  const { packId, photoId, stoppedId, demoId } = pack;
   const at = (place: string) => (page: Page) => goTo(page, `#/${packId}${place}`);
   const over =
     (place: string, ...taps: string[]) =>
@@ -91,61 +87,6 @@ export function everyScreen({
     ['item', at('/item/terminal-posts')],
     ['item-answered', at('/item/cell-vents')],
     ['fact', at('/fact/metal-case')],
-    ['live-tests', at('/live-tests')],
-    ['trips', at('/live-test/trip')],
-    [
-      'trip',
-      async (page) => {
-        await at('/live-test/trip')(page);
-        await tapButton(page, editingWords.add(tripWords.one));
-        await page.getByLabel(tripWords.labels.currentA, { exact: true }).fill('220');
-        await page.getByLabel(tripWords.labels.currentA, { exact: true }).blur();
-      },
-    ],
-    ['lead', at(`/live-test/lead/${'a'.repeat(32)}`)],
-    ['cut-off', at(`/live-test/cut-off/${'a'.repeat(32)}`)],
-    ['instrument', at(`/live-test/instrument/${'a'.repeat(32)}`)],
-    [
-      'cells',
-      async (page) => {
-        await at(`/live-test/cells/${'a'.repeat(32)}`)(page);
-        await page.getByRole('radio', { name: cellsWords.states.nearFull, exact: true }).tap();
-        for (const column of ['resistanceMohm', 'bmsVoltageV'] as const) {
-          const turn = page.getByRole('button', { name: cellGridWords.column[column], exact: true });
-          if ((await turn.getAttribute('aria-pressed')) === 'false') await turn.tap();
-        }
-        await page.getByLabel(cellGridWords.box(1, cellGridWords.column.voltageV), { exact: true }).fill('3460');
-        await page.getByText(cellGridWords.offered(1, '3460'), { exact: true }).waitFor();
-      },
-    ],
-    [
-      'parallel',
-      async (page) => {
-        await at(`/live-test/parallel/${'a'.repeat(32)}`)(page);
-        await page.getByRole('radio', { name: parallelWords.of.strings, exact: true }).tap();
-        await page.getByRole('heading', { name: parallelWords.each }).waitFor();
-      },
-    ],
-    [
-      'cell-code',
-      async (page) => {
-        await at(`/live-test/code/${'a'.repeat(32)}`)(page);
-        await page.getByLabel(cellCodeWords.labels.text, { exact: true }).fill('04QXB76836300JBC40000903');
-        await page.getByText(cellCodeWords.wrongAt(4, 'X'), { exact: true }).waitFor();
-      },
-    ],
-    ['cell-codes', at('/live-test/code')],
-    ['photo-rulers', at('/live-test/ruler')],
-    ['photo-ruler-photo', at(`/live-test/ruler/${'a'.repeat(32)}`)],
-    [
-      'photo-ruler',
-      async (page) => {
-        await at(`/photo/${photoId}`)(page);
-        await tapButton(page, rulerWords.measure);
-        await page.getByRole('region', { name: rulerStageWords.editor }).waitFor();
-      },
-    ],
-    ['sensor-early', at('/live-test/sensor')],
     ['make-safe-passed', at('/make-safe')],
     [
       'make-safe',
@@ -189,6 +130,7 @@ export function everyScreen({
     ['not-seen', over('/item/cell-vents', itemWords.notSeen)],
     ['why', over('/item/cell-vents', itemWords.whyItMatters)],
     ['remove-photo', over(`/photo/${photoId}`, photoWords.remove)],
+    ...liveScreens(pack),
     ['stopped', (page) => goTo(page, `#/${stoppedId}/make-safe`)],
     ['stopped-item', (page) => goTo(page, `#/${stoppedId}/item/${builtInItem('case-damage').id}`)],
   ];
