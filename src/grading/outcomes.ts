@@ -116,7 +116,7 @@ function readDerived(item: Item, found: Derived, answer: Answer | undefined): Re
     if (overrules || fits)
       return { ...answered, measured: { possible, found, overrules: overrules ? (answer.overrules ?? null) : null } };
   }
-  if (answer?.kind === 'doesNotApply' && item.mayNotApply.length > 0) return nothing(DOES_NOT_APPLY, 'doesNotApply');
+  // What was measured applies, whatever was said before it was.
   return asMeasured(possible, found, 'measured');
 }
 

@@ -57,6 +57,9 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
   async function give(next: Answer, label: string) {
     await session.put({ puts: [{ subject: 'answer', part: item.id, v: next }], undoLabel: `${item.title}: ${label}` });
   }
+  // What the live tests measured applies.
+  const isTested = item.derive !== undefined && (result?.measured ?? null) !== null;
+
   async function choose(grade: Grade) {
     if (isAgainstMeasured(result, grade)) {
       setAgainst(grade);
@@ -199,7 +202,7 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
         >
           {itemWords.notSeen}
         </button>
-        {item.mayNotApply.length > 0 && (
+        {item.mayNotApply.length > 0 && !isTested && (
           <button
             type="button"
             class="choice"

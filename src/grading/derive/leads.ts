@@ -1,6 +1,7 @@
 import { leadResults, mainLeadsAllowableA } from '../live-tests/lead-result.ts';
+import type { LeadResult } from '../live-tests/results.ts';
 import type { Derivation } from './derivation.ts';
-import { between, exactly, type Reading } from './figure.ts';
+import { between, type Reading } from './figure.ts';
 
 /** Allowable current of the main leads in percent of the continuous claim. */
 export const mainLeads: Derivation = ({ tests, nameplate }) => {
@@ -11,12 +12,22 @@ export const mainLeads: Derivation = ({ tests, nameplate }) => {
   return { alternatives: [[{ case: 'any', figure }]] };
 };
 
-/** A per mm² in each cell link at the continuous claim; the worst counts. */
+/**
+ * A per mm² in each cell link at the continuous claim; the worst counts. A link that was noted but cannot be told, its
+ * metal or section unknown, may be worse than all that can; so may one of brass, of which no grade says anything.
+ */
 export const links: Derivation = ({ tests, nameplate }) => {
-  const readings = leadResults({ tests, nameplate }).flatMap(({ lead, densityAPerMm2 }): Reading[] => {
-    if (lead.place !== 'link' || lead.metal === undefined) return [];
-    if (lead.metal !== 'copper' && lead.metal !== 'aluminium') return [{ case: 'other' }];
-    return densityAPerMm2 === null ? [] : [{ case: lead.metal, figure: exactly(densityAPerMm2) }];
-  });
-  return readings.length === 0 ? null : { alternatives: [readings] };
+  const all = leadResults({ tests, nameplate }).filter(({ lead }) => lead.place === 'link');
+  const readings = all.flatMap((link) => readingOf(link) ?? []);
+  if (readings.length === 0) return null;
+  return { alternatives: [readings], ...(readings.length < all.length ? { orWorse: true } : {}) };
 };
+
+function readingOf({ lead: { metal }, areaMm2, densityAPerMm2 }: LeadResult): Reading | null {
+  if (metal === 'nickel' || metal === 'steel') return { case: 'other' };
+  if (metal !== 'copper' && metal !== 'aluminium') return null;
+  if (areaMm2 === null || densityAPerMm2 === null) return null;
+  // The density is told at the best area: more metal carries less in each mm².
+  const atMm2 = (mm2: number) => densityAPerMm2 * (areaMm2.best / mm2);
+  return { case: metal, figure: between(atMm2(areaMm2.high), atMm2(areaMm2.low)) };
+}
