@@ -80,7 +80,7 @@ const CASES: Readonly<Record<DerivationName, Readonly<Record<string, Say>>>> = {
   links: {
     copper: (figure) => `${figure} in copper`,
     aluminium: (figure) => `${figure} in aluminium`,
-    other: () => 'a link of nickel, steel or brass',
+    other: () => 'a link of nickel or steel',
   },
   terminalRise: { any: (figure) => `${figure} above the air at the printed current` },
   standby: { any: AS_IT_IS },
@@ -97,12 +97,29 @@ const CASES: Readonly<Record<DerivationName, Readonly<Record<string, Say>>>> = {
   },
 };
 
+/** The same of a trial that ended before anything acted: its figure is how far it went, not where anything cut. */
+const NOT_YET: Partial<Record<DerivationName, Readonly<Record<string, Say>>>> = {
+  overCurrent: { opened: (reached) => `carried for ${reached} without opening` },
+  highVoltage: { any: (reached) => `highest cell ${reached}, not cut` },
+  lowVoltage: { any: (reached) => `lowest cell ${reached}, not cut` },
+  chargeCurrent: { any: (reached) => `${reached} the printed charge current let in for a minute` },
+  coldCharge: { blocked: (reached) => `charging still on at ${reached}` },
+  hot: {
+    withSwitch: (reached) => `BMS had not cut at ${reached}, a thermal switch is fitted`,
+    withoutSwitch: (reached) => `BMS had not cut at ${reached}, no thermal switch`,
+  },
+};
+
 /** One reading of the live tests in words. Throws RangeError for a case that has none: a fault of the caller. */
 export function derivedWords(from: DerivationName, reading: ReadingShown, unit: string): string {
   const say = Object.hasOwn(CASES[from], reading.case) ? CASES[from][reading.case] : undefined;
   if (say === undefined)
     throw new RangeError(`derivedWords: ${from} must have words for its case, got ${reading.case}`);
-  return say(reading.figure === undefined ? '' : figureWords(reading.figure, unit));
+  const { figure } = reading;
+  if (figure === undefined) return say('');
+  const sayNotYet = figure.open === undefined ? undefined : NOT_YET[from]?.[reading.case];
+  if (sayNotYet !== undefined) return sayNotYet(valueWords(figure.open === 'low' ? figure.low : figure.high, unit));
+  return say(figureWords(figure, unit));
 }
 
 function listWords(grades: readonly Grade[]): string {

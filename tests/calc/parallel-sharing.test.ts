@@ -28,7 +28,8 @@ describe('parallelSharing', () => {
         (charges) => {
           const { shares } = of(...charges);
           expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
-          expect(shares.indexOf(Math.max(...shares))).toBe(charges.indexOf(Math.max(...charges)));
+          // Charges a last bit apart have one share, so the share at the largest is looked at, not its place.
+          expect(shares[charges.indexOf(Math.max(...charges))]).toBe(Math.max(...shares));
         },
       ),
     );

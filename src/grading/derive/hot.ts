@@ -18,7 +18,9 @@ export const hot: Derivation = ({ tests }) => {
   const known = figures.flat();
   if (known.length === 0) return null;
   const bothTried = figures.every((list) => list.length > 0);
-  const later = bothTried ? known : known.map(({ low }): Figure => ({ low, high: Infinity }));
+  const later = bothTried
+    ? known
+    : known.map(({ low, open }): Figure => ({ low, high: Infinity, ...(open === undefined ? {} : { open }) }));
   const alternatives = switchCases(trials).map((name) => later.map((figure): Reading => ({ case: name, figure })));
   // A sensor that melted may have opened the path itself: at what it would have cut is then not known.
   const melted = trials.some(({ acted, sensorAfter }) => acted && sensorAfter === 'melted');

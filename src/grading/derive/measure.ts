@@ -18,7 +18,9 @@ const FIGURES: Readonly<Record<MeasureName, (values: Values, nameplate: PackReco
   energyOverCells: ([cellAh, cellCount], nameplate) => {
     const printedWh = printedEnergyWh(nameplate);
     if (cellAh === undefined || cellCount === undefined || printedWh === null) return null;
-    return (printedWh / (cellAh * cellCount * CELL_NOMINAL_V) - 1) * 100;
+    // Rounded before 1 is taken off: 12 digits are beyond any label, and binary noise must not be a claim over 0 %.
+    const ratio = Number((printedWh / (cellAh * cellCount * CELL_NOMINAL_V)).toPrecision(12));
+    return (ratio - 1) * 100;
   },
 };
 

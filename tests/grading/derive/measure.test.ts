@@ -33,6 +33,12 @@ describe('readings typed into an item', () => {
     });
   });
 
+  // 10.8 Ah × 48 V is what 15 cells of 10.8 Ah at 3.2 V give; in binary it comes out 2e-14 % above.
+  it('call 10.8 Ah at 48 V what 15 cells of 10.8 Ah give, 0 % above: sound', () => {
+    const nameplate = { ratedCapacityAh: 10.8, nominalVoltageV: 48 };
+    expect(gradedItem('energy-claim', { answer: readings({ cell: 10.8, count: 15 }), nameplate }).grades).toBe('sound');
+  });
+
   it('settle nothing while one is missing: an empty box is no zero', () => {
     expect(gradedItem('sensor-reading', { answer: readings({ bms: 22 }) })).toMatchObject({
       because: 'unanswered',
