@@ -144,7 +144,7 @@ export const measuredWords = {
   /** The same as a line of its own. */
   line: (what: string, grades: readonly Grade[]) => `${asSentence(what)}: ${listWords(grades)}.`,
   part: 'More readings, or a sentence you know to be true, settle it.',
-  notAllRead: 'not every cell read',
+  notAllRead: 'and not all was read',
   or: (alternatives: readonly string[]) => alternatives.join(', or '),
   needsNameplate: 'The Nameplate lacks what this is held against.',
   overruleTitle: 'Overrule what was measured: why?',

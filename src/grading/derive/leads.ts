@@ -1,15 +1,23 @@
-import { leadResults, mainLeadsAllowableA } from '../live-tests/lead-result.ts';
+import { isMainCable, leadResults } from '../live-tests/lead-result.ts';
 import type { LeadResult } from '../live-tests/results.ts';
 import type { Derivation } from './derivation.ts';
 import { between, type Reading } from './figure.ts';
 
-/** Allowable current of the main leads in percent of the continuous claim. */
+/**
+ * Allowable current of the main leads in percent of the continuous claim. All of them carry the whole current, so the
+ * weakest counts; one that cannot be told may be weaker than all that can.
+ */
 export const mainLeads: Derivation = ({ tests, nameplate }) => {
   const claimA = nameplate.continuousCurrentA;
-  const allowable = mainLeadsAllowableA({ tests, nameplate });
-  if (claimA === undefined || allowable === null) return null;
-  const figure = between((allowable.low / claimA) * 100, (allowable.high / claimA) * 100);
-  return { alternatives: [[{ case: 'any', figure }]] };
+  if (claimA === undefined) return null;
+  const cables = leadResults({ tests, nameplate }).filter(isMainCable);
+  const readings = cables.flatMap(({ allowable }): Reading[] =>
+    allowable === null
+      ? []
+      : [{ case: 'any', figure: between((allowable.lowA / claimA) * 100, (allowable.highA / claimA) * 100) }],
+  );
+  if (readings.length === 0) return null;
+  return { alternatives: [readings], ...(readings.length < cables.length ? { orWorse: true } : {}) };
 };
 
 /**

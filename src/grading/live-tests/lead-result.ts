@@ -44,7 +44,7 @@ export function leadResults(tested: Tested): LeadResult[] {
  * in parallel being one entry, so the weakest counts. Null while one of them cannot be told, or there is none.
  */
 export function mainLeadsAllowableA(tested: Tested): Range | null {
-  const cables = leadResults(tested).filter(({ lead }) => lead.place === 'main' && lead.form === 'cable');
+  const cables = leadResults(tested).filter(isMainCable);
   const known = cables.flatMap(({ allowable: of }) => (of === null ? [] : [of]));
   if (known.length === 0 || known.length < cables.length) return null;
   return {
@@ -52,6 +52,10 @@ export function mainLeadsAllowableA(tested: Tested): Range | null {
     best: Math.min(...known.map(({ bestA }) => bestA)),
     high: Math.min(...known.map(({ highA }) => highA)),
   };
+}
+
+export function isMainCable({ lead }: Pick<LeadResult, 'lead'>): boolean {
+  return lead.place === 'main' && lead.form === 'cable';
 }
 
 /** Only of a copper cable whose insulation is marked: the table knows no other. Metal not noted on a cable is copper. */

@@ -76,7 +76,18 @@ describe('the high-temperature cut-off', () => {
     kind,
     acted,
     sensorDegC,
+    ...(acted ? { by: 'bms' as const } : {}),
     ...more,
+  });
+
+  it('cut at 60 and 64 °C by nobody said what may have been a thermal switch, unless there is none', () => {
+    const both = [
+      { kind: 'hotCharge' as const, acted: true, sensorDegC: 60 },
+      { kind: 'hotDischarge' as const, acted: true, sensorDegC: 64 },
+    ];
+    expect(gradedItem(item, { tests: cutOffs(...both) }).grades).toBe('sound passable weak');
+    const none = both.map((one) => ({ ...one, switchFitted: false }));
+    expect(gradedItem(item, { tests: cutOffs(...none) }).grades).toBe('sound');
   });
 
   it.each([

@@ -18,6 +18,14 @@ describe('the section of the main leads', () => {
     ['AWG 2, 210 A, is sound for 200 A', [{ ...cable, printedAwg: '2' }], 'sound'],
     ['AWG 4, 160 A, is passable for 200 A (80 %)', [{ ...cable, printedAwg: '4' }], 'passable'],
     [
+      'AWG 4 beside one that is not measured may be worse',
+      [
+        { ...cable, printedAwg: '4' },
+        { place: 'main' as const, form: 'cable' as const },
+      ],
+      'passable weak failed',
+    ],
+    [
       'over its insulation says nothing',
       [{ ...cable, way: 'overInsulation' as const, diameterMm: 9 }],
       'sound passable weak failed',
