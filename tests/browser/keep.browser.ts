@@ -12,8 +12,8 @@ import { answer, beginPack, writeNote } from './driver/job.ts';
 import { launchBrowser } from './driver/launch.ts';
 import { emptyPhone, type Phone } from './driver/phone.ts';
 import { leaveCallouts, photographItem, untilCalloutsSaved } from './driver/photo.ts';
-import { type SavedFile, saveBundle } from './driver/save.ts';
-import { goTo, tapButton } from './driver/screen.ts';
+import { restoreBundles, type SavedFile, saveBundle } from './driver/save.ts';
+import { goTo } from './driver/screen.ts';
 import { genuinePhoto } from './photographs/genuine-photo.ts';
 
 const roll = cameraRoll();
@@ -48,12 +48,6 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-async function restore(page: Page, ...paths: string[]) {
-  await goTo(page, '#/keep');
-  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), tapButton(page, keepWords.choose)]);
-  await chooser.setFiles(paths);
-}
-
 /** What the phone shows of a pack: verdict, score and how much is settled; and what it holds. */
 async function picture(page: Page) {
   await goTo(page, `#/${packId}`);
@@ -81,7 +75,7 @@ it('saves everything as one bundle and counts no photo without a backup any more
 
 it('restores it on an empty phone: the same score, the same 2 photos by hash, the same 4 callouts', async () => {
   const second = await emptyPhone(browser);
-  await restore(second.page, bundle.path);
+  await restoreBundles(second.page, bundle.path);
   const label = words.packLabel('Kept', '1');
   await second.page.getByText(keepWords.packAdded(label), { exact: true }).waitFor();
   const before = await picture(first.page);
@@ -91,7 +85,7 @@ it('restores it on an empty phone: the same score, the same 2 photos by hash, th
   expect(after.hashes.filter((name) => name.startsWith('photos ')).length).toBe(2);
   expect(after.entries.filter(({ key }) => key[1] === 'callout').length).toBe(4);
   // Once more changes nothing.
-  await restore(second.page, bundle.path);
+  await restoreBundles(second.page, bundle.path);
   await second.page.getByText(keepWords.packSame(label), { exact: true }).waitFor();
   expect(await picture(second.page)).toEqual(before);
   await second.context.close();
@@ -102,7 +96,7 @@ it('refuses a bundle with one byte changed, with a reason, and changes nothing',
   const damaged = bundle.bytes.slice();
   const middle = Math.floor(damaged.length / 2);
   damaged[middle] = (damaged[middle] ?? 0) ^ 0xff;
-  await restore(second.page, roll.put('damaged.zip', damaged));
+  await restoreBundles(second.page, roll.put('damaged.zip', damaged));
   const sentences = [bundleRefusals.damagedZip, bundleRefusals.checksum].map((reason) =>
     keepWords.refusedFile('damaged.zip', `${reason} ${nothingChanged}`),
   );

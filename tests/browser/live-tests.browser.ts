@@ -12,6 +12,7 @@ import { SENSOR_CAUTIONS, sensorWords } from '../../src/text/live-tests/sensor.t
 import { tripWords } from '../../src/text/live-tests/trip.ts';
 import { stopWords } from '../../src/text/stop.ts';
 import { cameraRoll } from './driver/camera-roll.ts';
+import { beginTest, pickOne, typeIn } from './driver/fill.ts';
 import { beginPack, goLive, makeSafe } from './driver/job.ts';
 import { launchBrowser } from './driver/launch.ts';
 import { emptyPhone, type Phone } from './driver/phone.ts';
@@ -32,42 +33,28 @@ beforeEach(async () => {
 afterEach(() => phone.context.close());
 afterAll(() => browser.close());
 
-async function begin(page: Page, part: string, one: string): Promise<void> {
-  await goTo(page, `#/${packId}/live-test/${part}`);
-  await tapButton(page, say.add(one));
-  await expectTitle(page, say.newOne(one));
-}
-
-async function type(page: Page, label: string, text: string): Promise<void> {
-  const box = page.getByLabel(label, { exact: true });
-  await box.fill(text);
-  await box.blur();
-}
-
 /** In a list of tests: results beneath it say the same again. */
 const listed = (page: Page, text: string) => page.locator('.lines').getByText(text, { exact: true });
 
-const choose = (page: Page, text: string) => page.getByRole('radio', { name: text, exact: true }).tap();
-
 async function typeTrip(page: Page): Promise<void> {
-  await begin(page, 'trip', tripWords.one);
-  await type(page, tripWords.labels.currentA, '220');
-  await type(page, tripWords.labels.heldForS, '4');
-  await choose(page, tripWords.opened);
+  await beginTest(page, packId, { part: 'trip', one: tripWords.one });
+  await typeIn(page, tripWords.labels.currentA, '220');
+  await typeIn(page, tripWords.labels.heldForS, '4');
+  await pickOne(page, tripWords.opened);
   await untilSaved(page, say.changed(tripWords.one, tripWords.labels.opened));
 }
 
 it('a trip, an instrument and a cut-off are there after a reload, with their day', async () => {
   const { page } = phone;
   await typeTrip(page);
-  await choose(page, say.addInstrument);
+  await pickOne(page, say.addInstrument);
   await page.getByLabel(say.instrumentName).fill('Clamp meter');
   await tapButton(page, say.keepInstrument);
   await untilSaved(page, say.changed(tripWords.one, say.standard.instrumentId));
-  await begin(page, 'cut-off', cutOffWords.one);
-  await choose(page, cutOffWords.kinds.highVoltage);
-  await choose(page, cutOffWords.acted);
-  await type(page, cutOffWords.highestCell, '3,71');
+  await beginTest(page, packId, { part: 'cut-off', one: cutOffWords.one });
+  await pickOne(page, cutOffWords.kinds.highVoltage);
+  await pickOne(page, cutOffWords.acted);
+  await typeIn(page, cutOffWords.highestCell, '3,71');
   await untilSaved(page, say.changed(cutOffWords.one, cutOffWords.labels.worstCellVoltageV));
 
   await goTo(page, `#/${packId}/live-tests`);
@@ -101,8 +88,8 @@ it('a deleted trip is back after Undo, with every figure', async () => {
 
 it('a trip that lacks what makes it one says so, outlives a reload, and is stored once it is complete', async () => {
   const { page } = phone;
-  await begin(page, 'trip', tripWords.one);
-  await type(page, tripWords.labels.currentA, '220');
+  await beginTest(page, packId, { part: 'trip', one: tripWords.one });
+  await typeIn(page, tripWords.labels.currentA, '220');
   const still = say.stillMissing([tripWords.labels.heldForS, tripWords.labels.opened].join(', '));
   await page.getByText(still, { exact: true }).waitFor();
   await page.getByText(tripWords.abovePeak('220\u00a0A', '200\u00a0A'), { exact: true }).waitFor();
@@ -110,8 +97,8 @@ it('a trip that lacks what makes it one says so, outlives a reload, and is store
   await page.getByText(still, { exact: true }).waitFor();
   await tapLink(page, say.done);
   await page.locator('.line', { hasText: '220' }).filter({ hasText: say.unfinished }).tap();
-  await type(page, tripWords.labels.heldForS, '4');
-  await choose(page, tripWords.notOpened);
+  await typeIn(page, tripWords.labels.heldForS, '4');
+  await pickOne(page, tripWords.notOpened);
   await untilSaved(page, say.changed(tripWords.one, tripWords.labels.opened));
   await tapLink(page, say.done);
   await listed(page, '220\u00a0A: carried for 4\u00a0s, did not open').waitFor();
@@ -120,8 +107,8 @@ it('a trip that lacks what makes it one says so, outlives a reload, and is store
 
 it('what cannot be kept stays in its box with a sentence, and what was stored before stays stored', async () => {
   const { page } = phone;
-  await begin(page, 'drain', drainWords.one);
-  await type(page, drainWords.labels.currentMa, '12');
+  await beginTest(page, packId, { part: 'drain', one: drainWords.one });
+  await typeIn(page, drainWords.labels.currentMa, '12');
   await untilSaved(page, say.changed(drainWords.one, drainWords.labels.currentMa));
   const box = page.getByLabel(drainWords.labels.currentMa, { exact: true });
   await box.fill('');
@@ -134,13 +121,13 @@ it('what cannot be kept stays in its box with a sentence, and what was stored be
   await tapLink(page, say.done);
   await listed(page, '12\u00a0mA').waitFor();
 
-  await begin(page, 'lead', leadWords.one);
-  await choose(page, leadWords.places.main);
-  await choose(page, leadWords.forms.cable);
-  await choose(page, leadWords.ways.printed);
-  await type(page, leadWords.labels.printedAwg, 'AWG 99');
+  await beginTest(page, packId, { part: 'lead', one: leadWords.one });
+  await pickOne(page, leadWords.places.main);
+  await pickOne(page, leadWords.forms.cable);
+  await pickOne(page, leadWords.ways.printed);
+  await typeIn(page, leadWords.labels.printedAwg, 'AWG 99');
   await page.getByText(leadWords.awgWrong, { exact: true }).waitFor();
-  await type(page, leadWords.labels.printedAwg, 'AWG 00');
+  await typeIn(page, leadWords.labels.printedAwg, 'AWG 00');
   await untilSaved(page, say.changed(leadWords.one, leadWords.labels.printedAwg));
   await tapLink(page, say.done);
   await listed(page, `${leadWords.places.main} · ${leadWords.awg('2/0')}`).waitFor();
@@ -148,9 +135,9 @@ it('what cannot be kept stays in its box with a sentence, and what was stored be
 
 it('two figures typed one straight after the other are both kept', async () => {
   const { page } = phone;
-  await begin(page, 'resistance', resistanceWords.one);
-  await choose(page, resistanceWords.methods.pulse);
-  await choose(page, resistanceWords.of.pack);
+  await beginTest(page, packId, { part: 'resistance', one: resistanceWords.one });
+  await pickOne(page, resistanceWords.methods.pulse);
+  await pickOne(page, resistanceWords.of.pack);
   for (const [label, text] of [
     [resistanceWords.beforeA, '0'],
     [resistanceWords.beforeV, '26.40'],
@@ -178,7 +165,7 @@ it('a failed stop item shuts the station; what was typed can still be corrected,
   await page.getByText(say.stopped, { exact: true }).waitFor();
   expect(await button(page, say.add(tripWords.one)).count()).toBe(0);
   await page.locator('.line', { hasText: '220' }).tap();
-  await type(page, tripWords.labels.heldForS, '5');
+  await typeIn(page, tripWords.labels.heldForS, '5');
   await untilSaved(page, say.changed(tripWords.one, tripWords.labels.heldForS));
   expect(await button(page, say.another).count()).toBe(0);
 });
@@ -198,9 +185,9 @@ it('hot and cold stand behind Make safe, the live and open state, and seven caut
   await tapButton(page, sensorWords.gatePass);
   await expectTitle(page, sensorWords.title);
   await tapButton(page, say.add(sensorWords.one));
-  await choose(page, cutOffWords.kinds.coldCharge);
-  await choose(page, sensorWords.notActed);
-  await type(page, sensorWords.reached, '-12');
+  await pickOne(page, cutOffWords.kinds.coldCharge);
+  await pickOne(page, sensorWords.notActed);
+  await typeIn(page, sensorWords.reached, '-12');
   await page.getByText(cutOffWords.pastSensor('\u221212\u00a0°C', '\u221210\u00a0°C'), { exact: true }).waitFor();
   await tapLink(page, say.done);
   await listed(page, 'Cold, charging: did not cut off, reached \u221212\u00a0°C').waitFor();

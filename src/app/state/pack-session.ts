@@ -1,4 +1,4 @@
-import { computed, signal } from '@preact/signals';
+import { batch, computed, signal } from '@preact/signals';
 import { foldRecord } from '../../record/fold-record.ts';
 import type { Entry } from '../../schema/entry.ts';
 import type { NewPhotoBytes, Put, WriteProblem } from '../../storage/store.ts';
@@ -46,9 +46,13 @@ export class PackSession {
 
   /** Resolves when the change is written, or when it could not be (see `saving`). */
   async put(change: PendingChange): Promise<boolean> {
-    this.entries.value = provisionalEntries(this.packId, this.entries.value, change.puts);
+    // At one stroke: nobody may take what is not written yet for saved.
+    batch(() => {
+      this.entries.value = provisionalEntries(this.packId, this.entries.value, change.puts);
+      this.saving.value = { now: 'saving' };
+      this.takenBack.value = null;
+    });
     this.waiting.push(change);
-    this.takenBack.value = null;
     await this.flush();
     return this.saving.value.now === 'saved';
   }

@@ -24,6 +24,13 @@ export async function saveBundle(page: Page): Promise<SavedFile> {
   return saved(page, /^Save underlid-.*\.zip$/);
 }
 
+/** Hands bundles over to be restored; what the phone says of them is for the caller to wait for. */
+export async function restoreBundles(page: Page, ...paths: string[]): Promise<void> {
+  await goTo(page, '#/keep');
+  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), tapButton(page, keepWords.choose)]);
+  await chooser.setFiles(paths);
+}
+
 async function saved(page: Page, name: string | RegExp): Promise<SavedFile> {
   const download = page.waitForEvent('download');
   const save = page.getByRole('button', { name, exact: true });
