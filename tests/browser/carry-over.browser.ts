@@ -43,6 +43,13 @@ async function sheetFigures(page: Page): Promise<Record<string, string>> {
   );
 }
 
+/** What the Bench shows of its score. */
+async function scoreOnBench(page: Page): Promise<string> {
+  await goTo(page, '#/');
+  const card = page.locator('.bench-card', { hasText: 'Dipper 24' });
+  return (await card.locator('.rule svg').getAttribute('aria-label')) ?? '';
+}
+
 const checklistOf = async (page: Page) =>
   storedValue(
     (await storedEntries(page)).filter(({ key }) => key[0] === DIPPER),
@@ -82,19 +89,29 @@ it('the offer has no fault by axe, is not pushed sideways at 320 px, and stays a
   expect(await checklistOf(page)).toMatchObject({ version: OLD });
 });
 
-it('carried over, the pack is graded by 1.1.0 after a reload too, and both scores stand on the Sheet', async () => {
+it('carried over, the pack is graded by 1.1.0 after a reload too, and the Bench says so, and both scores stand on the Sheet', async () => {
   const { page } = phone;
   await tapButton(page, say.look);
   await tapButton(page, say.carry);
   await page.getByText(say.carried(OLD), { exact: true }).waitFor();
   await untilSaved(page, say.undo(NEW));
   expect(await checklistOf(page)).toMatchObject({ version: NEW });
+  expect(await scoreOnBench(page)).toContain(scoreByNew);
+  await goTo(page, `#/${DIPPER}`);
   await page.reload();
   await page.getByText(say.carried(OLD), { exact: true }).waitFor();
   expect(await button(page, say.look).count()).toBe(0);
   const figures = await sheetFigures(page);
   expect(figures[sheetWords.figures.score]).toBe(scoreByNew);
   expect(figures[say.sheetFigure(OLD)]).toBe(scoreByOld);
+});
+
+it('an older backup, restored once more, leaves it carried over and graded by 1.1.0', async () => {
+  const { page } = phone;
+  await restoreBundles(page, fileURLToPath(VERSION_1_BUNDLE));
+  await page.locator('[role="status"]', { hasText: 'Dipper 24' }).waitFor();
+  expect(await checklistOf(page)).toMatchObject({ version: NEW });
+  expect(await scoreOnBench(page)).toContain(scoreByNew);
 });
 
 it('undone, it is graded by 1.0.0 as before, and offered again', async () => {
@@ -106,6 +123,7 @@ it('undone, it is graded by 1.0.0 as before, and offered again', async () => {
   const figures = await sheetFigures(page);
   expect(figures[sheetWords.figures.score]).toBe(scoreByOld);
   expect(Object.keys(figures)).not.toContain(say.sheetFigure(OLD));
+  expect(await scoreOnBench(page)).toContain(scoreByOld);
   await page.reload();
   expect((await sheetFigures(page))[sheetWords.figures.score]).toBe(scoreByOld);
   expect(phone.complaints).toEqual([]);

@@ -8,7 +8,7 @@ import { type RestoreReport, restoreBundle } from '../../storage/bundle/restore-
 import { bundleRefusals, nothingChanged } from '../../text/bundle.ts';
 import { words } from '../../text/words.ts';
 import { bareCard, cardFromEntries } from '../card-of.ts';
-import { parsedOrNull } from '../state/definitions.ts';
+import { definitionByHash, parsedOrNull } from '../state/definitions.ts';
 import { store } from '../state/store.ts';
 
 export type Restored =
@@ -27,6 +27,12 @@ export async function mergeBundle(bundle: VerifiedPart, bringBackDeleted: boolea
   for (const { sha256, text } of bundle.definitions) {
     const checked = checkDefinition(parsedOrNull(text));
     if (checked.ok) definitions.set(sha256, checked.definition);
+  }
+  for (const { packId } of bundle.packs) {
+    // A pack that was carried over here keeps the checklist it has, and an older backup does not hold that one.
+    const reference = foldRecord(packId, await store().entriesOf(packId)).checklist;
+    const here = reference && (await definitionByHash(reference.sha256));
+    if (here) definitions.set(here.sha256, here.definition);
   }
   const labels = new Map<string, string>();
   const report = await restoreBundle(store(), bundle, {

@@ -18,6 +18,11 @@ export async function builtInDefinition(): Promise<LoadedDefinition> {
   return remember(await response.text());
 }
 
+/** A definition that was loaded since the app started; null for any other. */
+export function loadedDefinition(sha256: string): LoadedDefinition | null {
+  return loaded.get(sha256) ?? null;
+}
+
 /** The definition a record began with, by hash, from this phone. Null when it is not here. */
 export async function definitionByHash(sha256: string): Promise<LoadedDefinition | null> {
   const known = loaded.get(sha256);

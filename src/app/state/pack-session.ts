@@ -1,10 +1,13 @@
 import { batch, computed, signal } from '@preact/signals';
+import { gradeRecord } from '../../grading/grade-record.ts';
 import { foldRecord } from '../../record/fold-record.ts';
+import type { PackRecord } from '../../record/pack-record.ts';
 import type { Entry } from '../../schema/entry.ts';
+import type { PackCard } from '../../schema/pack-card.ts';
 import type { NewPhotoBytes, Put, WriteProblem } from '../../storage/store.ts';
-import { cardFromEntries, cardOf } from '../card-of.ts';
+import { cardOf } from '../card-of.ts';
 import { refreshBench } from './bench.ts';
-import type { LoadedDefinition } from './definitions.ts';
+import { type LoadedDefinition, loadedDefinition } from './definitions.ts';
 import { gradeWhenChanged } from './grade-when-changed.ts';
 import { provisionalEntries } from './provisional.ts';
 import { store } from './store.ts';
@@ -68,9 +71,7 @@ export class PackSession {
   async undo(): Promise<void> {
     await this.flush();
     if (this.saving.value.now !== 'saved') return;
-    const result = await store().undo(this.packId, (entries) =>
-      cardFromEntries(this.packId, entries, this.definition.definition),
-    );
+    const result = await store().undo(this.packId, (entries) => this.cardOf(foldRecord(this.packId, entries)));
     if (!result.ok) {
       this.saving.value = { now: 'notSaved', problem: result.problem };
       return;
@@ -87,6 +88,13 @@ export class PackSession {
     void refreshBench();
   }
 
+  /** Judged by the checklist that the record names: another than the session's when it is carried over, or that is undone. */
+  private cardOf(record: PackRecord): PackCard {
+    const named = record.checklist && loadedDefinition(record.checklist.sha256);
+    const isOther = named && named.sha256 !== this.definition.sha256;
+    return cardOf(record, isOther ? gradeRecord(named.definition, record) : this.grade(record));
+  }
+
   private async writeWaiting(): Promise<void> {
     while (this.waiting.length > 0) {
       const change = this.waiting[0];
@@ -95,7 +103,7 @@ export class PackSession {
       const result = await store().write({
         packId: this.packId,
         puts: change.puts,
-        card: cardOf(this.record.value, this.grading.value),
+        card: this.cardOf(this.record.value),
         ...(change.photos && { photos: change.photos }),
         ...(change.undoLabel !== undefined && { undoLabel: change.undoLabel }),
         ...(change.definition && { definition: change.definition }),
