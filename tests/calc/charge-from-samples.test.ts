@@ -6,6 +6,19 @@ describe('chargeFromSamplesAh', () => {
     expect(chargeFromSamplesAh({ timeS: [0, 600, 1800], currentA: [5, 5, 5] })).toBeCloseTo(2.5, 12);
   });
 
+  // 20 A over 4 h 58 min 30 s: a run on an electronic load, closed form.
+  it('makes 99.5 Ah of 20 A over 4 h 58 min 30 s', () => {
+    expect(chargeFromSamplesAh({ timeS: [0, 17_910], currentA: [20, 20] })).toBeCloseTo(99.5, 12);
+  });
+
+  // By hand: half hours of (20 + 20.1)/2, (20.1 + 19.9)/2, (19.9 + 20)/2, (20 + 20)/2, (20 + 19.8)/2 A and ten minutes
+  // of (19.8 + 20.2)/2 A: 10.025 + 10 + 9.975 + 10 + 9.95 + 10/3.
+  it('makes 53.2833 Ah of a run logged each half hour, its last step ten minutes', () => {
+    const timeS = [0, 1800, 3600, 5400, 7200, 9000, 9600];
+    const currentA = [20, 20.1, 19.9, 20, 20, 19.8, 20.2];
+    expect(chargeFromSamplesAh({ timeS, currentA })).toBeCloseTo(49.95 + 10 / 3, 12);
+  });
+
   it('is exact for a straight ramp however uneven the samples: 0 to 7.2 A over an hour is 3.6 Ah (closed form)', () => {
     const timeS = [0, 1, 17, 900, 3599, 3600];
     expect(chargeFromSamplesAh({ timeS, currentA: timeS.map((s) => (7.2 * s) / 3600) })).toBeCloseTo(3.6, 12);
