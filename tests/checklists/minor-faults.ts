@@ -8,6 +8,7 @@ const KEPT = [
   'weight',
   'safety',
   'stop',
+  'ask',
   'grades',
   'hazard',
   'severity',
@@ -22,17 +23,30 @@ export function minorFaults(before: Checklist, after: Checklist): string[] {
   return [
     ...(same(before.k, after.k) && same(before.credits, after.credits) ? [] : ['the factors or credits changed']),
     ...(same(before.zones, after.zones) ? [] : ['the zones changed']),
+    // Remedies decide the verdict, hazards and facts what an item means: more may come, none may change.
+    ...lostOf('remedy', before.remedies, after.remedies),
+    ...lostOf('hazard', before.hazards, after.hazards),
+    ...lostOf('fact', before.facts, after.facts),
     ...before.items.flatMap((item) => {
       const later = items.get(item.id);
       if (later === undefined) return [`${item.id} is gone`];
       const changed = KEPT.filter((part) => !same(item[part], later[part]));
       const turned = item.kind !== later.kind && item.kind !== 'look';
+      const readings = (['measure', 'derive'] as const).filter(
+        (part) => item[part] !== undefined && !same(item[part], later[part]),
+      );
       return [
+        ...readings.map((part) => `${item.id} is read by another ${part}`),
         ...changed.map((part) => `${item.id} has another ${part}`),
         ...(turned ? [`${item.id} turned from ${item.kind} to ${later.kind}`] : []),
       ];
     }),
   ];
+}
+
+function lostOf(what: string, before: readonly { id: string }[], after: readonly { id: string }[]): string[] {
+  const later = new Map(after.map((one) => [one.id, one]));
+  return before.flatMap((one) => (same(one, later.get(one.id)) ? [] : [`${what} ${one.id} is gone or another`]));
 }
 
 function same(a: unknown, b: unknown): boolean {

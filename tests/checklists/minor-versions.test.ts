@@ -38,9 +38,35 @@ describe('a minor version', () => {
       withFirst({ grades: { sound: 'Fine.', failed: 'Broken.' } }),
       'case-damage has another grades',
     ],
+    ['another question', withFirst({ ask: 'Is it fine?' }), 'case-damage has another ask'],
+    [
+      'a remedy that became the owner’s',
+      {
+        ...builtIn,
+        remedies: builtIn.remedies.map((one) =>
+          one.id === 'replace-bms' ? { ...one, reach: 'outside' as const } : one,
+        ),
+      },
+      'remedy replace-bms is gone or another',
+    ],
+    [
+      'a hazard less',
+      { ...builtIn, hazards: builtIn.hazards.slice(1) },
+      `hazard ${builtIn.hazards[0]?.id} is gone or another`,
+    ],
+    ['a fact less', { ...builtIn, facts: builtIn.facts.slice(1) }, `fact ${builtIn.facts[0]?.id} is gone or another`],
     ['another k', { ...builtIn, k: { ...builtIn.k, high: 0.5 } }, 'the factors or credits changed'],
   ])('is refused for %s', (_, after, fault) => {
     expect(minorFaults(builtIn, after)).toEqual([fault]);
+  });
+
+  it('is refused for other bands of an item that had some', () => {
+    const items = builtIn.items.map((one) =>
+      one.id === 'cell-spread' && one.derive !== undefined
+        ? { ...one, derive: { ...one.derive, bands: { ...one.derive.bands, rested: [{ grade: 'failed' as const }] } } }
+        : one,
+    );
+    expect(minorFaults(builtIn, { ...builtIn, items })).toEqual(['cell-spread is read by another derive']);
   });
 
   it('is refused for a measured item that turned into a look', () => {
