@@ -18,6 +18,7 @@ import { MeasureLead } from './ruler/measure-lead.tsx';
 import { rulerPart } from './ruler/ruler-part.ts';
 import { logPart } from './runs/log-part.ts';
 import { runPart } from './runs/run-part.tsx';
+import { SensorOhms } from './sensor-ohms/sensor-ohms.tsx';
 import { ShareRows } from './shares/share-rows.tsx';
 
 /** Every kind of live test, in the order in which they are listed. */
@@ -36,7 +37,7 @@ export const LIVE_TEST_PARTS: readonly LiveTestPart[] = [
   oneByOne(readOutKind),
   codePart,
   oneByOne(instrumentKind),
-  oneByOne(sensorKind, 'sensors'),
+  oneByOne({ ...sensorKind, BelowList: SensorOhms }, 'sensors'),
 ];
 
 /** The part that an address names, and the test in it. Null if there is no such place. */
