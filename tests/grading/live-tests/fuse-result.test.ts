@@ -61,6 +61,26 @@ describe('fault current', () => {
     expect(fault?.bound).toBe('upper');
   });
 
+  it('has no upper end while a cell is not read: it may resist less than the three that were', () => {
+    expect(faultOf(PLATE, test('cellSet', 5, AC_SET), ...acCells.slice(0, 3))).toBeNull();
+    const fault = faultOf(PLATE, test('cellSet', 5, AC_SET), ...acCells.slice(0, 3), test('resistance', 1, PACK_DC));
+    expect(fault?.bound).toBe('lower');
+  });
+
+  // 14.6 V over 4 · 0.2 mΩ, whichever of the two rounds was made later.
+  it('is at most 18.25 kA by the lesser of two whole rounds, 0.25 and 0.2 mΩ a cell, in either order', () => {
+    const round = (place: number, resistanceMohm: number) => [
+      test('cellSet', place, AC_SET),
+      ...[1, 2, 3, 4].map((number) => member('cell', place, { number, resistanceMohm })),
+    ];
+    for (const [first, second] of [
+      [0.25, 0.2],
+      [0.2, 0.25],
+    ] as const) {
+      expect(faultOf(PLATE, ...round(5, first), ...round(6, second))?.currentA).toBeCloseTo(18_250, 6);
+    }
+  });
+
   it('has no upper end where the strings are not known', () => {
     expect(faultOf(noStrings, ...acRound)).toBeNull();
   });
