@@ -44,6 +44,9 @@ function valueWords(value: number, unit: string): string {
 type Say = (figure: string) => string;
 const AS_IT_IS: Say = (figure) => figure;
 
+/** What an answer from a distance that nobody noted says of it. */
+const ANY_DISTANCE = figureWords({ low: 0, high: Infinity }, 'm');
+
 /** By derivation and case, what the live tests found. `figure` is already in words; cases without one leave it out. */
 const CASES: Readonly<Record<DerivationName, Readonly<Record<string, Say>>>> = {
   overCurrent: {
@@ -91,7 +94,8 @@ const CASES: Readonly<Record<DerivationName, Readonly<Record<string, Say>>>> = {
     didNot: () => 'did not wake',
   },
   readOut: {
-    free: (figure) => `answers at ${figure}, no account`,
+    free: (figure) =>
+      figure === ANY_DISTANCE ? 'answers, from how far is not noted, no account' : `answers at ${figure}, no account`,
     account: () => 'asks for an account',
     noAnswer: () => 'does not answer',
   },
@@ -144,12 +148,15 @@ export const measuredWords = {
   /** The same as a line of its own. */
   line: (what: string, grades: readonly Grade[]) => `${asSentence(what)}: ${listWords(grades)}.`,
   part: 'More readings, or a sentence you know to be true, settle it.',
+  /** What was typed, behind what it comes to. */
+  fromReadings: (found: string, readings: readonly string[]) => `${found} (${readings.join(', ')})`,
+  reading: (title: string, value: string) => `${title.charAt(0).toLowerCase()}${title.slice(1)} ${value}`,
   notAllRead: 'and not all was read',
   or: (alternatives: readonly string[]) => alternatives.join(', or '),
   needsNameplate: 'The Nameplate lacks what this is held against.',
   overruleTitle: 'Overrule what was measured: why?',
   overruleReasons: ['Seen to be worse than the figure says', 'The test was disturbed', 'The instrument was wrong'],
-  overruled: (reason: string) => `Overruled: ${reason}`,
+  overruled: (reason: string) => `Overruled: ${/[.!?]$/.test(reason) ? reason : `${reason}.`}`,
   asMeasured: 'as measured',
   overruledBecause: (grades: readonly Grade[], reason: string) =>
     `measured ${listWords(grades)}, overruled because: ${reason}`,

@@ -33,9 +33,9 @@ export function nameplateCheckSentence(check: SaidNameplateCheck, units: UnitCho
     case 'specificEnergyAboveCell':
       return `${perKg(check.foundWhPerKg)} at the ${massWord(check.massFrom)} is more than a bare cell on a data sheet gives (${perKg(check.cellWhPerKg)}): too light for its promise, or a slip in typing.`;
     case 'specificEnergyAbovePack':
-      return `${perKg(check.foundWhPerKg)} at the ${massWord(check.massFrom)} is high for a pack; ${check.lowWhPerKg} to ${perKg(check.highWhPerKg)} is typical (from memory).`;
+      return `${perKg(check.foundWhPerKg)} at the ${massWord(check.massFrom)} is high for a pack; ${check.lowWhPerKg} to ${perKg(check.highWhPerKg)} is typical (common practice, no source).`;
     case 'specificEnergyBelowPack':
-      return `${perKg(check.foundWhPerKg)} at the ${massWord(check.massFrom)} is low for a pack; ${check.lowWhPerKg} to ${perKg(check.highWhPerKg)} is typical (from memory).`;
+      return `${perKg(check.foundWhPerKg)} at the ${massWord(check.massFrom)} is low for a pack; ${check.lowWhPerKg} to ${perKg(check.highWhPerKg)} is typical (common practice, no source).`;
     case 'energyDensityAboveCell':
       return `${withUnit(formatFixed(check.foundWhPerL, 0), 'Wh/L')} is more than a bare cell on a data sheet gives (${formatValue(check.cellWhPerL, 'Wh/L')}): too small for its promise, or a slip in typing.`;
     case 'massDisagrees': {

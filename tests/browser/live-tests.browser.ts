@@ -61,7 +61,7 @@ it('a trip, an instrument and a cut-off are there after a reload, with their day
   await page.reload();
   const line = (title: string) => page.locator('.line', { hasText: title });
   await line(tripWords.title).getByText('220\u00a0A: opened after 4\u00a0s', { exact: true }).waitFor();
-  await line(cutOffWords.title).getByText('Too full: cut off at 3.71\u00a0V', { exact: true }).waitFor();
+  await line(cutOffWords.title).getByText('High voltage: cut off at 3.71\u00a0V', { exact: true }).waitFor();
   await line(instrumentWords.title).getByText(`Clamp meter: ${instrumentWords.noAccuracy}`, { exact: true }).waitFor();
   await line(tripWords.title).tap();
   await page

@@ -17,6 +17,16 @@ describe('a figure in words', () => {
   });
 });
 
+it('says of a read-out that answered, its distance not noted, just that', () => {
+  const any = { low: 0, high: Infinity };
+  expect(derivedWords('readOut', { case: 'free', figure: any }, 'm')).toBe(
+    'answers, from how far is not noted, no account',
+  );
+  expect(plain(derivedWords('readOut', { case: 'free', figure: { low: 8, high: Infinity } }, 'm'))).toBe(
+    'answers at 8 m or more, no account',
+  );
+});
+
 describe('a trial that ended before anything acted is not told as a cut', () => {
   it.each([
     ['coldCharge', 'blocked', { low: -Infinity, high: -10, open: 'high' }, 'charging still on at −10 °C'],

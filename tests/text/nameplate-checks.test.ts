@@ -11,9 +11,9 @@ it('says both energies and the 9 % between them', () => {
   ]);
 });
 
-it('says that the pack figures are from memory', () => {
+it('says that the pack figures have no source', () => {
   expect(said({ ratedEnergyWh: 2560, massKg: 20 })).toEqual([
-    '128 Wh/kg at the mass found is high for a pack; 90 to 120 Wh/kg is typical (from memory).',
+    '128 Wh/kg at the mass found is high for a pack; 90 to 120 Wh/kg is typical (common practice, no source).',
   ]);
 });
 

@@ -1,9 +1,10 @@
 import { promisedEnergy } from '../../calc/promised-energy.ts';
 import { capacityResult } from '../../grading/live-tests/capacity-result.ts';
 import type { PackRecord } from '../../record/pack-record.ts';
-import { formatFixed, formatPercent, formatSignificant } from '../../text/format-number.ts';
+import { formatFixed, formatSignificant } from '../../text/format-number.ts';
 import { formatValue, withUnit } from '../../text/format-unit.ts';
 import { liveTestsWords as say } from '../../text/live-tests/live-tests.ts';
+import { sharePercent } from '../../text/live-tests/results/figures.ts';
 
 /** Delivered against promised at a glance: charge, energy, and the share of what was promised. */
 export function DeliveredLine({ record }: { record: PackRecord }) {
@@ -22,7 +23,10 @@ export function DeliveredLine({ record }: { record: PackRecord }) {
           ...(delivered.energyWh === null ? [] : [withUnit(formatFixed(delivered.energyWh, 0), 'Wh')]),
         ];
   const figures = found.join(' · ');
-  const shareFrac = delivered?.chargeShareFrac ?? delivered?.energyShareFrac ?? null;
+  const shares = [
+    ...shareOf(delivered?.chargeShareFrac ?? null, say.ofPromised.charge),
+    ...shareOf(delivered?.energyShareFrac ?? null, say.ofPromised.energy),
+  ];
   return (
     <dl class="delivered">
       <div>
@@ -32,9 +36,13 @@ export function DeliveredLine({ record }: { record: PackRecord }) {
       <div>
         <dt class="small muted">{say.delivered}</dt>
         <dd>{figures === '' ? say.notRun : delivered?.atLeast ? say.atLeast(figures) : figures}</dd>
-        {shareFrac !== null && <dd class="note">{say.ofPromised(formatPercent(shareFrac))}</dd>}
+        {shares.length > 0 && <dd class="note">{say.shares(shares)}</dd>}
         {delivered?.atLeast && <dd class="note">{say.atLeastNote}</dd>}
       </div>
     </dl>
   );
+}
+
+function shareOf(frac: number | null, words: (share: string) => string): string[] {
+  return frac === null ? [] : [words(sharePercent(frac))];
 }

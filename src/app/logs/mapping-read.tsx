@@ -8,6 +8,7 @@ export function MappingRead({ read, onChange }: { read: LogRead; onChange: (mapp
   const { mapping, summary } = read;
   const { columns, layout } = mapping;
   const used = [...columns.entries()].filter(([, { quantity }]) => quantity !== 'ignored');
+  const unused = [...columns.entries()].filter(([, { quantity }]) => quantity === 'ignored');
   const hasCurrent = columns.some(({ quantity }) => quantity === 'current');
   const hasVoltage = columns.some(({ quantity }) => quantity === 'voltage');
   return (
@@ -21,17 +22,22 @@ export function MappingRead({ read, onChange }: { read: LogRead; onChange: (mapp
       {used.length > 0 && (
         <dl class="log-columns">
           {used.map(([place, column]) => (
-            <div key={place} class={isSure(column) ? '' : 'unsure'}>
+            <div key={place} class={isSure(mapping, column) ? '' : 'unsure'}>
               <dt>
                 {say.quantities[column.quantity]}
                 {column.counts !== null && <span class="small muted"> {say.counters[column.counts]}</span>}
               </dt>
               <dd>
-                {say.readAs(columnName(layout.columnNames, place), shownUnit(mapping, place), why(mapping, place))}
+                {isDated(mapping, column)
+                  ? say.writtenAs(columnName(layout.columnNames, place), shownUnit(mapping, place))
+                  : say.readAs(columnName(layout.columnNames, place), shownUnit(mapping, place), why(column))}
               </dd>
             </div>
           ))}
         </dl>
+      )}
+      {unused.length > 0 && (
+        <p class="small muted">{say.leftOut(unused.map(([place]) => columnName(layout.columnNames, place)))}</p>
       )}
       {hasCurrent ? (
         <div class={mapping.signBecause === 'cannotTell' ? 'notice sign' : 'notice calm sign'}>
@@ -53,8 +59,9 @@ export function MappingRead({ read, onChange }: { read: LogRead; onChange: (mapp
 }
 
 /** What nothing in the log says, or something says otherwise, has to be looked at. */
-function isSure({ unit, unitFrom }: ColumnUse): boolean {
-  return unit === '' || (unitFrom !== 'assumed' && unitFrom !== 'numbers');
+function isSure(mapping: LogMapping, column: ColumnUse): boolean {
+  const { unit, unitFrom } = column;
+  return unit === '' || isDated(mapping, column) || (unitFrom !== 'assumed' && unitFrom !== 'numbers');
 }
 
 export function columnName(names: readonly string[], place: number): string {
@@ -75,11 +82,12 @@ export function unitWords(unit: string): string {
   return date === undefined ? unit : say.timeFormats[date];
 }
 
-/** Words, dates and steps have no unit of which to say where it came from. */
-function why(mapping: LogMapping, place: number): string {
-  const column = mapping.columns[place];
-  if (column === undefined || column.unit === '') return '';
-  return (column.quantity === 'time' && !timeIsCounted(mapping)) || column.quantity === 'date'
-    ? ''
-    : say.unitFrom[column.unitFrom];
+/** A clock or a date has a way of writing in place of a unit. */
+function isDated(mapping: LogMapping, { quantity }: ColumnUse): boolean {
+  return quantity === 'date' || (quantity === 'time' && !timeIsCounted(mapping));
+}
+
+/** Words and steps have no unit of which to say where it came from. */
+function why({ unit, unitFrom }: ColumnUse): string {
+  return unit === '' ? '' : say.unitFrom[unitFrom];
 }

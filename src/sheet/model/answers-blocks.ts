@@ -3,7 +3,7 @@ import type { ItemResult } from '../../grading/grading.ts';
 import { BECAUSE_WORDS, EVIDENCE_WORDS, GRADE_WORDS, LOWERED_BY_TOLD, OUTCOME_WORDS } from '../../text/grades.ts';
 import { measuredWords } from '../../text/measured.ts';
 import { sheetWords } from '../../text/sheet.ts';
-import { foundWords, gradeStanding } from './measured-words.ts';
+import { foundWithReadings, gradeStanding } from './measured-words.ts';
 import type { AnswerRow, Block } from './sheet.ts';
 import type { SheetContext } from './sheet-context.ts';
 
@@ -50,9 +50,9 @@ function glyphOf({ grade, possible }: ItemResult): LidOutcome {
 }
 
 function outcomeWords({ record, itemOf }: SheetContext, result: ItemResult): string {
-  const found = foundWords(itemOf(result.itemId), result.measured);
-  const standing = gradeStanding(result);
   const answer = record.answers[result.itemId];
+  const found = foundWithReadings(itemOf(result.itemId), result.measured, answer);
+  const standing = gradeStanding(result);
   if (result.possible.length === 1 && result.possible[0] === 'doesNotApply') {
     const reason = answer?.kind === 'doesNotApply' ? answer.reason : null;
     const words = result.because === 'factExcludes' ? BECAUSE_WORDS.factExcludes : OUTCOME_WORDS.doesNotApply;

@@ -4,7 +4,7 @@ import { GRADE_WORDS } from '../../text/grades.ts';
 import { riskLine } from '../../text/risk.ts';
 import { HOW_KNOWN, sheetWords } from '../../text/sheet.ts';
 import { basisWords } from './basis-words.ts';
-import { foundWords, gradeStanding } from './measured-words.ts';
+import { foundWithReadings, gradeStanding } from './measured-words.ts';
 import type { Block, FindingBlock, SheetPhoto } from './sheet.ts';
 import type { SheetContext } from './sheet-context.ts';
 
@@ -62,7 +62,11 @@ function likelihoodReason(
 function evidenceLine(context: SheetContext, finding: Finding, linked: SheetPhoto[]): string {
   const result = context.resultOf(finding.itemId);
   const standing = gradeStanding(result);
-  const found = foundWords(context.itemOf(finding.itemId), result.measured);
+  const found = foundWithReadings(
+    context.itemOf(finding.itemId),
+    result.measured,
+    context.record.answers[finding.itemId],
+  );
   const words = sheetWords.findings;
   const tenths = context.points?.itemTenths.get(finding.itemId);
   return [

@@ -1,9 +1,12 @@
 import type { Reading } from '../../grading/derive/figure.ts';
 import { gradesOf } from '../../grading/derive/grades-of.ts';
 import type { ItemResult } from '../../grading/grading.ts';
+import type { Answer } from '../../schema/answer.ts';
 import type { Item } from '../../schema/checklist.ts';
 import { DERIVATIONS } from '../../schema/figures.ts';
 import { GRADES, gradeRank } from '../../schema/grade.ts';
+import { formatTyped } from '../../text/format-number.ts';
+import { formatValue } from '../../text/format-unit.ts';
 import { derivedWords, figureWords, measuredWords } from '../../text/measured.ts';
 
 /** What was measured of an item, in words: "charging blocked at −4 °C"; null where nothing was. */
@@ -16,6 +19,25 @@ export function foundWords(item: Item, measured: ItemResult['measured']): string
   });
   const words = measuredWords.or([...new Set(said)]);
   return orWorse ? `${words}, ${measuredWords.notAllRead}` : words;
+}
+
+/** The same with the readings behind a figure that is worked out of them: "2.5 °C (the BMS shows 24 °C, …)". */
+export function foundWithReadings(
+  item: Item,
+  measured: ItemResult['measured'],
+  answer: Answer | undefined,
+): string | null {
+  const found = foundWords(item, measured);
+  const { measure } = item;
+  if (found === null || measure === undefined || measure.figure === 'value' || answer?.kind !== 'readings')
+    return found;
+  const readings = measure.inputs.flatMap(({ id, title, unit }) => {
+    const value = Object.hasOwn(answer.values, id) ? answer.values[id] : undefined;
+    return value === undefined
+      ? []
+      : [measuredWords.reading(title, unit === 'cells' ? formatTyped(value) : formatValue(value, unit))];
+  });
+  return measuredWords.fromReadings(found, readings);
 }
 
 /** How a grade stands to what was measured; null where nothing was measured. */

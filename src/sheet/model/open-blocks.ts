@@ -1,6 +1,6 @@
 import type { ItemResult } from '../../grading/grading.ts';
 import { sheetWords } from '../../text/sheet.ts';
-import { foundWords, gradeStanding } from './measured-words.ts';
+import { foundWithReadings, gradeStanding } from './measured-words.ts';
 import type { Block, ListBlock } from './sheet.ts';
 import type { SheetContext } from './sheet-context.ts';
 
@@ -88,7 +88,7 @@ function named({ itemOf, zoneOf }: SheetContext, { itemId, zoneId }: ItemResult)
 
 function withFound(context: SheetContext, result: ItemResult): Entry {
   const item = context.itemOf(result.itemId);
-  const found = foundWords(item, result.measured);
+  const found = foundWithReadings(item, result.measured, context.record.answers[result.itemId]);
   const standing = result.measured?.overrules == null ? null : gradeStanding(result);
   return { text: item.title, detail: [found, standing].filter((part) => part !== null).join(' · ') };
 }

@@ -28,9 +28,9 @@ export const cutOffWords = {
     wakeUp: 'What wakes it',
   },
   kinds: {
-    highVoltage: 'Too full',
-    lowVoltage: 'Too empty',
-    chargeCurrent: 'Charged too hard',
+    highVoltage: 'High voltage',
+    lowVoltage: 'Low voltage',
+    chargeCurrent: 'Charge current',
     coldCharge: 'Cold, charging',
     coldDischarge: 'Cold, discharging',
     hotCharge: 'Hot, charging',

@@ -16,7 +16,8 @@ export const liveTestsWords = {
   atLeast: (figure: string) => `at least ${figure}`,
   notPromised: 'not stated',
   notRun: 'no run yet',
-  ofPromised: (share: string) => `${share} of what was promised`,
+  ofPromised: { charge: (share: string) => `${share} of the Ah`, energy: (share: string) => `${share} of the Wh` },
+  shares: (shares: readonly string[]) => `${shares.join(', ')} promised`,
   atLeastNote: 'No run both began full and ended empty: more may be in it.',
   /** Beside the station: tests typed, and questions answered out of those asked. */
   standing: (tests: number, answered: number, asked: number) =>

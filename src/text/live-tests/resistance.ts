@@ -13,9 +13,9 @@ export const resistanceWords = {
     of: 'Of what',
     cellNumber: 'Cell, counted from minus',
     firstA: 'First current',
-    firstV: 'Volts at it',
+    firstV: 'Volts at the first',
     secondA: 'Second current',
-    secondV: 'Volts at it',
+    secondV: 'Volts at the second',
     afterS: 'Read after the step',
     cellDegC: 'Cells',
   },
@@ -28,7 +28,6 @@ export const resistanceWords = {
   surroundings: 'When and how warm',
   aboveContinuous: (typed: string, claim: string) =>
     `${typed} is above the continuous ${claim} on the nameplate. A smaller step tells as much.`,
-  whole: 'pack',
-  cell: (number: string) => `cell ${number}`,
+  cell: (number: string) => `Cell ${number}`,
   step: (first: string, second: string) => `${first} to ${second}`,
 };

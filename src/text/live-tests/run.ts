@@ -34,6 +34,10 @@ export const runWords = {
   typedOver: (rows: string) =>
     `Read from the log, ${rows}. What you type here stands until that log is read again; how it began stays in any case.`,
   faster: (typed: string, claim: string) => `${typed} is above the continuous ${claim} on the nameplate.`,
+  /** Charge, time and current say the same thing twice. */
+  otherCurrent: (given: string, typed: string) =>
+    `Charge and time make ${given}, not the ${typed} typed. One of the three is off.`,
+  otherVoltage: (mean: string) => `Energy and charge make a mean of ${mean}. One of the two is off.`,
   ended: 'How it ended',
   began: 'How it began',
   beganLead: 'Without all three, a run counts as “at least”: nobody can tell that the pack was full.',

@@ -4,6 +4,7 @@ export const mappingWords = {
   change: 'Change how it is read',
   changeLead: 'Each change reads the file again. Nothing is stored by it.',
   layoutLead: 'If one of these is changed, what the columns hold is found anew.',
+  leftOut: (names: readonly string[]) => `Not used: ${names.join(', ')}.`,
   unused: (count: number) => (count === 1 ? 'The column that is not used' : `The ${count} columns that are not used`),
   lineIs: (line: number, text: string) => `${line}: ${text}`,
   columns: 'Columns',
@@ -13,6 +14,8 @@ export const mappingWords = {
   counts: 'counts',
   readAs: (name: string, unit: string, why: string) =>
     [name, unit === '' ? '' : `in ${unit}`, why].filter(Boolean).join(' · '),
+  /** A time that is no number of units says how it is written. */
+  writtenAs: (name: string, format: string) => `${name} · ${format}`,
   guess: 'Find everything anew',
   firstRows: 'First rows',
   line: 'Line',

@@ -36,6 +36,24 @@ describe('calm words beneath a run', () => {
       '100.1 A is above the continuous 100 A on the nameplate.',
     ]);
     expect(runNotices({ currentA: 100.1 }, { nameplate: {} })).toEqual([]);
+    // What a log gives as its mean at a load set to 100 A.
+    expect(runNotices({ currentA: 100.001 }, { nameplate })).toEqual([]);
+  });
+
+  it('come where charge and time make another current: 292 Ah in 20 min are 876 A, not 250 A', () => {
+    // 292 ÷ (1200 ÷ 3600) = 876.
+    expect(runNotices({ chargeAh: 292, durationS: 1200, currentA: 250 }, { nameplate: {} }).map(plain)).toEqual([
+      'Charge and time make 876 A, not the 250 A typed. One of the three is off.',
+    ]);
+    expect(runNotices({ chargeAh: 322.6, durationS: 19_320, currentA: 60 }, { nameplate: {} })).toEqual([]);
+  });
+
+  it('come where energy and charge make no voltage of the pack: 416 Wh of 322.6 Ah are 1.29 V', () => {
+    const nameplate = { nominalVoltageV: 12.8 };
+    expect(runNotices({ chargeAh: 322.6, energyWh: 416 }, { nameplate }).map(plain)).toEqual([
+      'Energy and charge make a mean of 1.29 V. One of the two is off.',
+    ]);
+    expect(runNotices({ chargeAh: 322.6, energyWh: 4160 }, { nameplate })).toEqual([]);
   });
 
   it('say of a run read from a log which lines it stands on', () => {

@@ -25,7 +25,7 @@ describe('a test in a line', () => {
     [tripKind.summary({ heldForS: 4 }, metric), ''],
     [
       cutOffSummary({ kind: 'highVoltage', acted: true, worstCellVoltageV: 3.71 }, metric),
-      'Too full: cut off at 3.71 V',
+      'High voltage: cut off at 3.71 V',
     ],
     [
       cutOffSummary({ kind: 'hotCharge', acted: true, by: 'thermalSwitch', sensorDegC: 75 }, metric),
@@ -35,10 +35,10 @@ describe('a test in a line', () => {
       cutOffSummary({ kind: 'coldCharge', acted: false, sensorDegC: -12 }, imperial),
       'Cold, charging: did not cut off, reached 10 °F',
     ],
-    [cutOffSummary({ kind: 'chargeCurrent', acted: false }, metric), 'Charged too hard: did not cut off'],
+    [cutOffSummary({ kind: 'chargeCurrent', acted: false }, metric), 'Charge current: did not cut off'],
     [
       resistanceKind.summary({ of: 'cell', cellNumber: 3, method: 'pulse', firstA: 0, secondA: 50 }, metric),
-      'cell 3 · one pulse · 0 A to 50 A',
+      'Cell 3 · one pulse · 0 A to 50 A',
     ],
     [leadKind.summary({ place: 'main', form: 'cable', printedAwg: '4', count: 2 }, metric), 'Main lead · 2 × AWG 4'],
     [

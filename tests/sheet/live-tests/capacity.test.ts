@@ -136,7 +136,7 @@ describe('what one run says', () => {
       runs: [fullRun(1, { chargeAh: 292.2, currentA: 60, instrumentId: LOAD.id })],
     });
     const run = result(runBlocks(context), `run-${idOf(1)}`);
-    expect(run.rows).toContain('Uncertainty: ± 2.0 Ah (k = 2)');
+    expect(run.rows).toContain('Uncertainty of the charge: ± 2.0 Ah (k = 2)');
     expect(run.rows).toContain('Measured with: Load 1');
     expect(run.uncertainty).toBe(
       'from the stated accuracy of Load 1: current ± (0.5 % of the reading + 0.05 A), a rectangular half-width, the same error all through the run',

@@ -51,7 +51,7 @@ describe('cut-offs', () => {
     const low = result(cutOffBlocks(many), `cut-off-${idOf(2)}`);
     expect(low.rows).toContain('Came back: with a charger put on, at 11.2 V');
     expect(low.rows).toContain('Woke: with any charger');
-    expect(said(cutOffBlocks(many))).toContain('Not tried: Charge current, Cold, loaded, Hot, charging.');
+    expect(said(cutOffBlocks(many))).toContain('Not tried: Charge current; Cold, discharging; Hot, charging.');
     expect(cutOffBlocks(many, ['chargeCurrent'])).toEqual([]);
     expect(cutOffBlocks(many, ['highVoltage'])).toHaveLength(1);
   });

@@ -160,7 +160,7 @@ describe('leads', () => {
     const lead = result(leadBlocks(contextOf({ leads: [strands] })), `lead-${idOf(1)}`);
     expect(lead.value).toBe('36.97–42.25 mm²');
     expect(lead.rows).toContain('Known by: bare strands, 8.2 mm across (by the photo ruler)');
-    expect(lead.rows).toContain('Allowed for good: 180–210 A (180 A counts: the least it may be)');
+    expect(lead.rows).toContain('Allowed continuously: 180–210 A (180 A counts: the least it may be)');
     expect(lead.formula).toContain('S = π ÷ 4 · d² · (0.75 ± 0.05)');
   });
 
@@ -180,14 +180,14 @@ describe('leads', () => {
     const lead = result(leadBlocks(contextOf({ leads: [over] })), `lead-${idOf(1)}`);
     expect(lead.value).toBe('section not known');
     expect(lead.rows).toContain('Why: a diameter over the insulation tells no section');
-    expect(lead.rows.join(' ')).not.toContain('Allowed for good');
+    expect(lead.rows.join(' ')).not.toContain('Allowed continuously');
     expect(lead.formula).toBeNull();
   });
 
   it('count one of two alone where they are not noted as equal: 180 A, not 360 A', () => {
     const lead = result(leadBlocks(contextOf({ leads: [mainLead(1, { count: 2 })] })), `lead-${idOf(1)}`);
     expect(lead.title).toBe('Lead 1 · main lead, 2 in parallel');
-    expect(lead.rows).toContain('Allowed for good: 180 A');
+    expect(lead.rows).toContain('Allowed continuously: 180 A');
     expect(lead.rows).toContain('Counted: one alone: not noted as equal, so one may carry all');
   });
 
@@ -204,7 +204,7 @@ describe('leads', () => {
     const lead = result(leadBlocks(contextOf({ leads: [bar] })), `lead-${idOf(1)}`);
     expect(lead.value).toBe('60 mm²');
     expect(lead.rows).toContain('At the promised current: 3.33 A/mm²');
-    expect(lead.rows).toContain('Allowed for good: not known (no table of ours gives it for a bar)');
+    expect(lead.rows).toContain('Allowed continuously: not known (no table of ours gives it for a bar)');
   });
 
   it('have no line of withstand where they begin as hot as they may get, and the trips are still drawn', () => {

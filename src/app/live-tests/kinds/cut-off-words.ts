@@ -7,7 +7,7 @@ import type { TestContext, TestValue } from '../test-kind.ts';
 
 export type Trial = TestValue<'cutOff'>;
 
-/** "Too full: cut off at 3.71 V". */
+/** "High voltage: cut off at 3.71 V". */
 export function cutOffSummary(trial: Trial, { units }: Pick<TestContext, 'units'>): string {
   const { kind, acted, worstCellVoltageV, packVoltageV, sensorDegC, currentA, by } = trial;
   if (kind === undefined) return '';

@@ -74,8 +74,7 @@ export const resistanceKind: TestKind<'resistance'> = {
     },
   ],
   summary({ of, cellNumber, method, firstA, secondA }) {
-    const which =
-      of === 'cell' && cellNumber !== undefined ? say.cell(formatTyped(cellNumber)) : of && say.of[of].toLowerCase();
+    const which = of === 'cell' && cellNumber !== undefined ? say.cell(formatTyped(cellNumber)) : of && say.of[of];
     const step =
       firstA === undefined || secondA === undefined
         ? undefined

@@ -38,7 +38,11 @@ export const tripKind: TestKind<'trip'> = {
           choices: RECOVERIES.map((id) => ({ id, text: recoveryWords[id] })),
           when: ({ opened }) => opened === true,
         },
-        { box: 'yesNo', key: 'coolingNeeded', when: ({ opened }) => opened === true },
+        {
+          box: 'yesNo',
+          key: 'coolingNeeded',
+          when: ({ opened, recovery }) => opened === true && recovery !== 'cooling',
+        },
         {
           box: 'number',
           key: 'recoveredAfterS',

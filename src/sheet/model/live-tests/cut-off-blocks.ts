@@ -25,7 +25,7 @@ export function cutOffBlocks(context: LiveContext, kinds?: readonly CutOffKind[]
       ),
       ...(untried.length === 0
         ? []
-        : [{ kind: 'paragraph', text: say.notTriedList(testWords.listed(untried)), tone: 'muted' } satisfies Block]),
+        : [{ kind: 'paragraph', text: say.notTriedList(untried), tone: 'muted' } satisfies Block]),
     ];
   });
 }
@@ -48,7 +48,7 @@ function trialBlock(trial: CutOffTrial, result: CutOffResult, { place, context }
     marks: marksOf(trial),
     rows: [
       ...readRows(trial, context.units),
-      ...(limit === null ? [] : row(say.labels.limit, limitWords(limit, context.units), say.limitFrom[limit.from])),
+      ...(limit === null ? [] : row(say.labels.limit, limitWords(limit, context.units), limitFrom(limit, result.kind))),
       ...howRows(trial),
       ...afterwardsRows(trial, context.units),
       ...(isLast
@@ -139,6 +139,10 @@ function afterwardsRows({ cutOff }: CutOffTrial, units: UnitChoice): ResultRow[]
     ),
     ...row(say.labels.wakeUp, wakeUp === undefined ? null : say.wakeUps[wakeUp]),
   ];
+}
+
+function limitFrom(limit: CutOffLimit, kind: CutOffKind): string {
+  return sourceOf(limit, kind) === 'sensorLimits' ? say.limitFrom.choice : say.limitFrom[limit.from];
 }
 
 function sourceOf(limit: CutOffLimit, kind: CutOffKind): CalculationSource {

@@ -47,7 +47,11 @@ function verdictBlock({ behaviour, withstand }: OvercurrentResult, context: Live
         : []),
     ],
     working: workingOf({
-      formulas: [say.verdictFormula, ...(withstand === null ? [] : [say.withstandFormula])],
+      formulas: [
+        say.verdictFormula,
+        ...(continuousCurrentA === undefined ? [] : [say.countsFormula]),
+        ...(withstand === null ? [] : [say.withstandFormula]),
+      ],
       inputs: withstand === null ? [] : withstandInputs(withstand, context),
       sources: [
         'overcurrent',

@@ -123,7 +123,7 @@ function uncertaintyRows(result: RunResult): ResultRow[] {
   const lacks = uncertaintyLacks(result);
   return [
     ...(lacks === null ? [] : row(testWords.labels.uncertainty, say.uncertainty.none, lacks)),
-    ...figureRow(testWords.labels.uncertainty, chargeUncertaintyAh, { say: (u) => plusMinus(u, 'Ah') }),
+    ...figureRow(say.labels.chargeUncertainty, chargeUncertaintyAh, { say: (u) => plusMinus(u, 'Ah') }),
     ...figureRow(say.labels.energyUncertainty, energyUncertaintyWh, { say: (u) => plusMinus(u, 'Wh') }),
   ];
 }

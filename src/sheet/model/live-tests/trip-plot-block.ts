@@ -38,7 +38,8 @@ export function tripPlotBlock(result: OvercurrentResult, context: LiveContext): 
       continuousA: context.nameplate.continuousCurrentA ?? null,
       words: { ...say, alt: say.alt(described), tickA: figure, tickS: figure },
     }),
-    caption: fuse === null ? say.caption : say.captionFuse(fuse.rating, fuse.kind),
+    caption:
+      fuse !== null ? say.captionFuse(fuse.rating, fuse.kind) : stands.length > 0 ? say.caption : say.captionTrips,
   };
 }
 

@@ -6,9 +6,9 @@ export const cutOffWords = {
     lowVoltage: 'Low voltage',
     chargeCurrent: 'Charge current',
     coldCharge: 'Cold, charging',
-    coldDischarge: 'Cold, loaded',
+    coldDischarge: 'Cold, discharging',
     hotCharge: 'Hot, charging',
-    hotDischarge: 'Hot, loaded',
+    hotDischarge: 'Hot, discharging',
   },
   verdicts: {
     acted: 'acted in time',
@@ -39,7 +39,7 @@ export const cutOffWords = {
     remains: 'Still to be tried or noted',
   },
   limit: (limit: string, late: string) => `${limit}; too late: ${late}`,
-  limitFrom: { nameplate: 'by the nameplate', cell: 'by cells of this kind' },
+  limitFrom: { nameplate: 'by the nameplate', cell: 'by cells of this kind', choice: 'our choice' },
   by: { bms: 'the BMS', thermalSwitch: 'a thermal switch, which stands in for the BMS' },
   methods: {
     cup: 'a cup about the sensor',
@@ -75,6 +75,6 @@ export const cutOffWords = {
     recovery: 'how the pack came back',
     wakeUp: 'what it needs to wake',
   },
-  notTriedList: (kinds: string) => `Not tried: ${kinds}.`,
+  notTriedList: (kinds: readonly string[]) => `Not tried: ${kinds.join('; ')}.`,
   formula: 'in time: at the limit or before; late: past it; did not: not until “too late”',
 };

@@ -90,9 +90,9 @@ function twoDigits(value: number): string {
   return formatSignificant(value, 2);
 }
 
-/** A difference of temperatures: kelvin, or as many °F. */
+/** A difference of temperatures, to three digits: kelvin, or as many °F. */
 export function rise(riseK: number, units: UnitChoice): string {
-  return units === 'metric' ? figureIn(riseK, 'K') : figureIn(Number((riseK * 1.8).toPrecision(3)), '°F');
+  return units === 'metric' ? roughIn(riseK, 'K') : roughIn(riseK * 1.8, '°F');
 }
 
 /** "+0.14 %", "−0.3 %". */

@@ -15,7 +15,7 @@ export const leadWords = {
     why: 'Why',
     area: 'Section',
     way: 'Known by',
-    allowable: 'Allowed for good',
+    allowable: 'Allowed continuously',
     counted: 'Counted',
     density: 'At the promised current',
     resistance: 'Resistance',

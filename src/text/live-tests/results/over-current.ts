@@ -51,6 +51,8 @@ export const overcurrentWords = {
   each: (current: string) => `${current} in each conductor`,
   withstandFormula: 't = (k · S ÷ I)²',
   verdictFormula: 'instant: up to 1 s; delayed: up to 60 s; heat: longer, or heat seen and cooling needed',
+  /** Where the nameplate claims a continuous current. */
+  countsFormula: 'a trip counts from 1.5 × the promised continuous current on',
   withstandInputs: {
     k: 'k',
     current: 'Current in one conductor',
@@ -76,6 +78,7 @@ export const tripPlotWords = {
   families: { boltIn: '32 V bolt-in', classC: 'class C' },
   altTrip: (current: string, what: string) => `${current}: ${what}`,
   altLead: (lead: string, current: string, time: string) => `${lead} stands ${current} for ${time}`,
+  captionTrips: 'Trips: how long each current flowed.',
   caption: 'Trips, with how long the main leads stand a current. Dashed: at least so long.',
   captionFuse: (rating: string, kind: string) =>
     `Trips, with how long the main leads stand a current (dashed: at least), and between which times a ${rating} fuse opens, by the figures of ${kind} fuses. The sheet of the fuse in hand comes first, and whether it interrupts the fault current is another matter.`,

@@ -21,6 +21,7 @@ export const runWords = {
     sense: 'Voltage sensed at',
     log: 'From the log',
     counter: 'The instrument’s own counter',
+    chargeUncertainty: 'Uncertainty of the charge',
     energyUncertainty: 'Uncertainty of the energy',
     rated: 'Capacity promised',
     charge: 'Charge',

@@ -1,5 +1,5 @@
 /**
- * What the calculations rest on, as their own headers in calc/ say it, with how sure it is. A clause from memory says so.
+ * What the calculations rest on, as their own headers in calc/ say it, with how sure it is. A clause that was not opened says so.
  */
 export const CALCULATION_SOURCES = {
   trapezoid: 'trapezoidal rule, NIST Digital Library of Mathematical Functions, eq. 3.5.1',
@@ -7,15 +7,15 @@ export const CALCULATION_SOURCES = {
   completeRun:
     'what counts as capacity: our choice (ended by low voltage; begun full: charged to the maker’s voltage until 0.05C, rested 30 min)',
   runEnd: 'how a run ended, judged by the shape of its curve: our choice, from logged LFP cells',
-  rate: 'current as a multiple of the rated capacity: IEC 61960-3 and IEC 62620, from memory',
+  rate: 'current as a multiple of the rated capacity: IEC 61960-3 and IEC 62620, not opened',
   nearRate: 'runs within ±10 % count as one rate: our choice',
-  uncertainty: 'JCGM 100:2008 (GUM) 4.3.7 and 5.1.2, numbers from memory',
+  uncertainty: 'JCGM 100:2008 (GUM) 4.3.7 and 5.1.2, clause numbers not checked',
   peukert: 'Peukert’s law, as in public worked examples',
   overcurrent: 'kinds of trip: common practice, no source; 1 s, 60 s and 1.5 × the claim: our choice',
   withstand: 'BS 7671 434.5.2 and Table 43.1; IEC 60364-5-54 Annex A',
   melting: 'I. M. Onderdonk’s equation, holds to about 10 s',
-  allowable: '33 CFR 183.425 Table 5 and note 2; other air: NEC 310.15(B), from memory',
-  parallelLeads: 'parallel leads share only if equal: NEC 310.10, from memory',
+  allowable: '33 CFR 183.425 Table 5 and note 2; other air: NEC 310.15(B), not opened',
+  parallelLeads: 'parallel leads share only if equal: NEC 310.10, not opened',
   awg: 'ASTM B258, as several public tables give it',
   strandFill: 'bare strands fill 0.75 ± 0.05 of their outline: our choice, from the geometry of concentric layers',
   cableResistance: 'IEC 60228:2004 Table 3 (class 5); NEC Chapter 9 Table 8',
@@ -40,6 +40,6 @@ export const CALCULATION_SOURCES = {
   claimedCurrent: 'limit: 1.25 × the charge current of the nameplate, too late: 2 ×: our choice',
   cellCode:
     'GB/T 34014-2017, places as an open data model of the trade gives them (traction battery code 2.0.0); the standard was not opened',
-  idCard: 'size of an ID-1 card: ISO/IEC 7810:2019, 5.1, from memory; plane to plane: by definition',
+  idCard: 'size of an ID-1 card: ISO/IEC 7810:2019, 5.1, not opened; plane to plane: by definition',
 } as const;
 export type CalculationSource = keyof typeof CALCULATION_SOURCES;
