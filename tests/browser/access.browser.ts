@@ -10,7 +10,7 @@ import { emptyPhone, type Phone } from './driver/phone.ts';
 import { goTo, untilSaved } from './driver/screen.ts';
 import { chooseTheme, everyScreen, type PackInHand, packInHand, type Theme } from './driver/screens.ts';
 
-/** Pictures of every screen to look at, where the reader of a failure wants them. Not kept. */
+/** Pictures of screens with a fault, and of every screen where UNDERLID_SHOTS is set: taking them is slow. Not kept. */
 const SHOTS = new URL('./shots/', import.meta.url).pathname;
 
 const roll = cameraRoll();
@@ -25,6 +25,11 @@ beforeAll(async () => {
   pack = await packInHand(phone.page, roll);
 });
 afterAll(() => browser.close());
+
+async function picture(name: string, isFaulty: boolean): Promise<void> {
+  const isWanted = isFaulty || (process.env.UNDERLID_SHOTS ?? '') !== '';
+  if (isWanted) await phone.page.screenshot({ path: `${SHOTS}${name}.png` });
+}
 
 it('the screens looked at leave out no line of the Live tests', async () => {
   const { page } = phone;
@@ -41,9 +46,9 @@ describe.each(['bench', 'paper'] as const)('in the %s theme', (theme: Theme) => 
     const found: Record<string, string[]> = {};
     for (const [name, go] of everyScreen(pack)) {
       await go(page);
-      await page.screenshot({ path: `${SHOTS}${theme}-${name}.png` });
       const here = [...(await violations(page)), ...(await tooWide(page)), ...(await tooSmall(page))];
       if (here.length > 0) found[name] = here;
+      await picture(`${theme}-${name}`, here.length > 0);
     }
     expect(found).toEqual({});
   });
@@ -57,7 +62,7 @@ it('at 320 × 568 px no screen can be pushed sideways, and nothing to tap is sma
     await go(page);
     const here = [...(await tooWide(page)), ...(await tooSmall(page))];
     if (here.length > 0) found[name] = here;
-    await page.screenshot({ path: `${SHOTS}narrow-${name}.png` });
+    await picture(`narrow-${name}`, here.length > 0);
   }
   await page.setViewportSize({ width: 390, height: 844 });
   expect(found).toEqual({});

@@ -25,12 +25,12 @@ let packId: string;
 
 beforeAll(async () => {
   browser = await launchBrowser();
+  phone = await emptyPhone(browser);
 });
 beforeEach(async () => {
-  phone = await emptyPhone(browser);
   packId = await beginPack(phone.page, { name: 'Grebe 24', continuousCurrentA: '100', peakCurrentA: '200' });
 });
-afterEach(() => phone.context.close());
+afterEach(() => expect(phone.complaints).toEqual([]));
 afterAll(() => browser.close());
 
 /** In a list of tests: results beneath it say the same again. */
