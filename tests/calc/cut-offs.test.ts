@@ -60,6 +60,10 @@ describe('voltageCutOff', () => {
   it.each([
     ['acted', 'high', 3.65, null],
     ['actedLate', 'high', 3.75, null],
+    ['actedLate', 'high', 3.799, null],
+    // The checklist: failed where a cell reaches 3.80 V, or 2.00 V, before the cut.
+    ['didNot', 'high', 3.8, null],
+    ['didNot', 'low', 2.0, null],
     ['didNot', 'high', null, 3.8],
     ['notTested', 'high', null, 3.7],
     ['acted', 'low', 2.5, null],
