@@ -139,7 +139,7 @@ function asSentence(text: string): string {
 export const measuredWords = {
   title: 'Readings',
   fromTests: 'From your tests',
-  openTests: 'Open the live tests',
+  openTests: 'Open its tests',
   openSensorTests: 'Open the hot and cold tests',
   notTested: 'Not tested yet. Test it, or choose what is known.',
   notYet: 'Type what you measured, or choose what you see.',

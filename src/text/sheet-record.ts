@@ -89,6 +89,7 @@ export const passedWords = {
     alone: 'alone',
   } satisfies Record<MakeSafe['company'], string>,
   cautions: (count: number) => `${count} cautions acknowledged`,
+  sensorSubhead: 'Before the hot and cold sensor tests',
 };
 
 export const stateWords = {

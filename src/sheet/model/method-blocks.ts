@@ -14,6 +14,7 @@ export function methodBlocks(context: SheetContext): Block[] {
   return [
     ...(method ? [{ kind: 'quote', label: methodWords.tester, text: method } satisfies Block] : []),
     ...makeSafeBlocks(context),
+    ...sensorGateBlocks(context),
     ...stateBlocks(context),
     { kind: 'paragraph', text: methodWords.clock(formatOffset(context.utcOffsetMinutes)), tone: 'muted' },
     ...factBlocks(context),
@@ -39,6 +40,19 @@ function makeSafeBlocks({ record, utcOffsetMinutes }: SheetContext): Block[] {
   }));
   return [
     { kind: 'subhead', text: passedWords.subhead },
+    { kind: 'list', items },
+  ];
+}
+
+/** The cautions before a sensor was made hot or cold; nothing where none was. */
+function sensorGateBlocks({ record, utcOffsetMinutes }: SheetContext): Block[] {
+  const items = record.tests.sensorGates.map(({ passedAtMs, acknowledged }) => ({
+    text: formatMoment(passedAtMs, utcOffsetMinutes),
+    detail: passedWords.cautions(acknowledged.length),
+  }));
+  if (items.length === 0) return [];
+  return [
+    { kind: 'subhead', text: passedWords.sensorSubhead },
     { kind: 'list', items },
   ];
 }

@@ -127,3 +127,25 @@ describe('on paper', () => {
     expect(text).not.toContain('could not be printed');
   });
 });
+
+describe('how it was done', () => {
+  const passed = { id: 'a'.repeat(32), made: `${'0'.repeat(15)}.000001.${'0'.repeat(32)}` };
+  const gate = {
+    ...passed,
+    passedAtMs: Date.UTC(2026, 10, 14, 9, 30),
+    day: '2026-11-14',
+    acknowledged: ['a', 'b', 'c'],
+  };
+
+  // The hut is an hour ahead: 09:30 UTC is 10:30 there.
+  it('names the moment and the 3 cautions before the sensors were made hot or cold, and nothing without', () => {
+    const at = (blocks: ReturnType<typeof blocksOf>) =>
+      blocks.findIndex((block) => block.kind === 'subhead' && block.text === 'Before the hot and cold sensor tests');
+    const blocks = blocksOf(sheetOf({ sensorGates: [gate] }), 'method');
+    const list = blocks[at(blocks) + 1];
+    expect(list?.kind === 'list' ? list.items.map(({ text, detail }) => plain(`${text}: ${detail}`)) : []).toEqual([
+      '14 November 2026, 10:30: 3 cautions acknowledged',
+    ]);
+    expect(at(blocksOf(sheetOf({}), 'method'))).toBe(-1);
+  });
+});
