@@ -105,13 +105,14 @@ function graded(item: Item, answer: Extract<Answer, { kind: 'grade' }>): Read {
 
 /**
  * The live tests say something of the item. A grade that a person gave counts beside them where they leave it possible,
- * and against them with a reason; without one the tests count.
+ * and against them with a reason; without one the tests count. What was only told never counts against a measurement.
  */
 function readDerived(item: Item, found: Derived, answer: Answer | undefined): Read {
   const possible = possibleOf(item, item.derive?.bands, found);
   const answered = answer?.kind === 'grade' ? graded(item, answer) : null;
   if (answer?.kind === 'grade' && answered?.grade) {
-    const overrules = answer.overrules !== undefined && !isSame(possible, answered.grade);
+    const isOwn = answer.overrules !== undefined && answer.evidence !== 'told';
+    const overrules = isOwn && !isSame(possible, answered.grade);
     const fits = possible.length > 1 && possible.includes(answered.grade);
     if (overrules || fits)
       return { ...answered, measured: { possible, found, overrules: overrules ? (answer.overrules ?? null) : null } };
@@ -125,7 +126,7 @@ function readReadings(item: Item, answer: Extract<Answer, { kind: 'readings' }>,
   const { overruled } = answer;
   if (found === null && overruled === undefined) return nothing(everything(item), 'unanswered');
   const possible = found === null ? [] : possibleOf(item, item.measure?.bands, found);
-  if (overruled !== undefined && !isSame(possible, overruled.grade)) {
+  if (overruled !== undefined && answer.evidence !== 'told' && !isSame(possible, overruled.grade)) {
     const read = graded(item, { kind: 'grade', grade: overruled.grade, evidence: answer.evidence });
     return found === null ? read : { ...read, measured: { possible, found, overrules: overruled.because } };
   }

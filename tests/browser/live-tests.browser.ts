@@ -152,7 +152,7 @@ it('two figures typed one straight after the other are both kept', async () => {
   expect(await page.getByLabel(resistanceWords.pulseV, { exact: true }).inputValue()).toBe('26.05');
 });
 
-it('a failed stop item shuts the station; what was typed can still be corrected, nothing added', async () => {
+it('a failed stop item shuts the station; what was typed can still be corrected, what was run earlier still written down', async () => {
   const { page } = phone;
   await typeTrip(page);
   await goTo(page, `#/${packId}/item/case-damage`);
@@ -164,6 +164,7 @@ it('a failed stop item shuts the station; what was typed can still be corrected,
   await page.locator('.line', { hasText: tripWords.title }).tap();
   await page.getByText(say.stopped, { exact: true }).waitFor();
   expect(await button(page, say.add(tripWords.one)).count()).toBe(0);
+  await button(page, say.addEarlier(tripWords.one)).waitFor();
   await page.locator('.line', { hasText: '220' }).tap();
   await typeIn(page, tripWords.labels.heldForS, '5');
   await untilSaved(page, say.changed(tripWords.one, tripWords.labels.heldForS));

@@ -43,11 +43,9 @@ export function TestList<S extends OneByOne>({ session, kind, back }: TestListPr
           <a class="button" href={back.href}>
             {liveTestsWords.backToAll}
           </a>
-          {!stopped && (
-            <button type="button" class="button primary" onClick={() => goTo(at(randomId()))}>
-              {say.add(kind.words.one)}
-            </button>
-          )}
+          <button type="button" class="button primary" onClick={() => goTo(at(randomId()))}>
+            {stopped ? say.addEarlier(kind.words.one) : say.add(kind.words.one)}
+          </button>
         </>
       }
     >

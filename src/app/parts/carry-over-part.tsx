@@ -23,8 +23,9 @@ export function CarryOverPart({ session }: { session: PackSession }) {
     );
   }, [definition]);
 
-  if (record.carriedFrom !== null) return <p class="small muted">{say.carried(record.carriedFrom.version)}</p>;
-  if (newer === null) return null;
+  if (newer === null) {
+    return record.carriedFrom && <p class="small muted">{say.carried(record.carriedFrom.version)}</p>;
+  }
 
   async function carry(to: LoadedDefinition) {
     setAsking(false);

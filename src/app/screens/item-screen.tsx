@@ -77,7 +77,8 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
       : {
           kind: 'grade' as const,
           grade,
-          evidence: evidence ?? 'seen',
+          // A claim counts against no measurement: whoever overrules one has seen why.
+          evidence: because !== null && evidence === 'told' ? 'seen' : (evidence ?? 'seen'),
           ...(because !== null && { overrules: because }),
           ...(note !== '' && { note }),
         };

@@ -2,7 +2,16 @@ import * as v from 'valibot';
 import { notNegative, positive, testFields } from './test-fields.ts';
 
 /** How a pack came back after it had opened. */
-export const RECOVERIES = ['byItself', 'loadOff', 'chargerOn', 'button', 'cooling', 'didNot'] as const;
+export const RECOVERIES = [
+  'byItself',
+  'loadOff',
+  'loadOn',
+  'chargerOff',
+  'chargerOn',
+  'button',
+  'cooling',
+  'didNot',
+] as const;
 export type Recovery = (typeof RECOVERIES)[number];
 
 /** One over-current trial: a current, how long it was carried, and whether the pack opened. */

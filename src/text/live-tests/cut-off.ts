@@ -7,6 +7,7 @@ export const cutOffWords = {
     'Local codes and a licensed practitioner come first. If either says no, leave this out.',
     'Full: stop by hand at 3.80 V of any cell, or where its maker says. Do not wait for the BMS.',
     'Empty: stop by hand at 2.0 V of any cell.',
+    'Cells that cannot be read: end a charge at 3.65 V times their number at the posts, and a run where the maker says. Go no further.',
     'Charge current: raise it in small steps; nothing beyond the nameplate unless you are equipped for it.',
     'Watch the highest and lowest cell, not the pack alone. Never leave it, on a surface that cannot burn.',
   ],
@@ -53,6 +54,7 @@ export const cutOffWords = {
   pastVoltage: (typed: string, late: string) => `${typed} is past ${late}. If it is still running, end it by hand now.`,
   pastSensor: (typed: string, late: string) =>
     `${typed} is past ${late}, and nothing has cut it off. End this trial: it has told.`,
+  withCells: 'This brings the cells there too. Not to be done on purpose: take only the sensor there.',
   aboveClaim: (typed: string, claim: string) =>
     `${typed} is above the charge current of ${claim} on the nameplate. Briefly, and with a hand on the switch.`,
   summary: (kind: string, what: string) => `${kind}: ${what}`,

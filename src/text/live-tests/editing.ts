@@ -7,6 +7,7 @@ export const editingWords = {
   deleted: (one: string) => `${one}: deleted`,
   cautions: 'Before this test',
   add: (one: string) => `Add: ${one.toLowerCase()}`,
+  addEarlier: (one: string) => `Add an earlier ${one.toLowerCase()}`,
   another: 'Another',
   done: 'Done',
   delete: 'Delete',
@@ -25,5 +26,6 @@ export const editingWords = {
   instrumentName: 'Its name, as you will know it again',
   keepInstrument: 'Keep it',
   accuracyHint: 'Its stated accuracy is typed under Instruments.',
-  stopped: 'A stop finding stands: no test is to be run. What was typed can be corrected.',
+  stopped:
+    'A stop finding stands: no test is to be run now. What was run earlier can still be written down and corrected.',
 };

@@ -26,7 +26,7 @@ export const sensorWords = {
     cup: 'Cup of water',
     icePack: 'Ice pack on it',
     warmAir: 'Warm air',
-    ambient: 'The whole room',
+    ambient: 'Cells and all',
   },
   after: { whole: 'Whole', loosened: 'Loosened', melted: 'Melted' },
   afterwards: 'Afterwards',

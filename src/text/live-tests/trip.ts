@@ -41,6 +41,8 @@ export const tripWords = {
 export const recoveryWords = {
   byItself: 'By itself',
   loadOff: 'Load taken off',
+  loadOn: 'Load put on',
+  chargerOff: 'Charger taken off',
   chargerOn: 'Charger put on',
   button: 'Button',
   cooling: 'Once cool',

@@ -151,8 +151,8 @@ describe('a grade against the trial', () => {
     });
   });
 
-  it('told and overruling is still held to passable on a safety item', () => {
+  it('told alone never counts against a trial, whatever the reason given: failed, as measured', () => {
     const answer = { kind: 'grade', grade: 'sound', evidence: 'told', overrules: 'The maker says so.' } as const;
-    expect(gradedItem(item, { tests, nameplate, answer })).toMatchObject({ grades: 'passable', loweredByTold: true });
+    expect(gradedItem(item, { tests, nameplate, answer })).toMatchObject({ grades: 'failed', because: 'measured' });
   });
 });

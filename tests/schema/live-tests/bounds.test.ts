@@ -8,7 +8,7 @@ import { FULL_VALUES } from './full-values.ts';
 type Fields = Readonly<Record<string, FieldKindName | FieldKind | 'nested'>>;
 
 const common = { on: 'day', instrumentId: 'id', note: 'note', made: 'stamp' } as const;
-const recovery = oneOf('byItself', 'loadOff', 'chargerOn', 'button', 'cooling', 'didNot');
+const recovery = oneOf('byItself', 'loadOff', 'loadOn', 'chargerOff', 'chargerOn', 'button', 'cooling', 'didNot');
 
 /** Every field and what it may hold; `nested`: nested-values.test.ts. */
 const FIELDS: Readonly<Record<LiveTestSubject, Fields>> = {

@@ -40,7 +40,11 @@ export function kindsShown({ cutOffs }: Pick<LiveTests, 'cutOffs'>, id: string |
 }
 
 /** Calm words once a trial is past where the checklist calls a cut-off too late, or above what the nameplate claims. */
-export function cutOffNotices(trial: Trial, { nameplate, units }: Pick<TestContext, 'nameplate' | 'units'>): string[] {
+export function cutOffNotices(trial: Trial, context: Pick<TestContext, 'nameplate' | 'units'>): string[] {
+  return [...(trial.method === 'ambient' ? [say.withCells] : []), ...pastNotices(trial, context)];
+}
+
+function pastNotices(trial: Trial, { nameplate, units }: Pick<TestContext, 'nameplate' | 'units'>): string[] {
   const { kind, acted, currentA, sensorDegC } = trial;
   if (kind === undefined) return [];
   const claimA = nameplate.chargeCurrentA;

@@ -23,6 +23,12 @@ export const cutOffKind: TestKind<'cutOff'> = {
         { box: 'choice', key: 'kind', choices: CLOSED_PACK.map((id) => ({ id, text: say.kinds[id] })) },
         { box: 'yesNo', key: 'acted', yes: say.acted, no: say.notActed },
         {
+          box: 'choice',
+          key: 'by',
+          choices: (['bms', 'thermalSwitch'] as const).map((id) => ({ id, text: say.by[id] })),
+          when: ({ acted }) => acted === true,
+        },
+        {
           box: 'number',
           key: 'worstCellVoltageV',
           unit: 'V',
@@ -49,7 +55,7 @@ export const cutOffKind: TestKind<'cutOff'> = {
         {
           box: 'choice',
           key: 'recovery',
-          choices: RECOVERIES.map((id) => ({ id, text: recoveryWords[id] })),
+          choices: RECOVERIES.filter((id) => id !== 'cooling').map((id) => ({ id, text: recoveryWords[id] })),
           when: ({ acted }) => acted === true,
         },
         {

@@ -35,7 +35,10 @@ export const tripKind: TestKind<'trip'> = {
         {
           box: 'choice',
           key: 'recovery',
-          choices: RECOVERIES.map((id) => ({ id, text: recoveryWords[id] })),
+          choices: RECOVERIES.filter((id) => id !== 'chargerOff' && id !== 'loadOn').map((id) => ({
+            id,
+            text: recoveryWords[id],
+          })),
           when: ({ opened }) => opened === true,
         },
         {

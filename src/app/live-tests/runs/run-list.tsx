@@ -39,11 +39,9 @@ export function RunList({ session, back }: { session: PackSession; back: { href:
           <a class="button" href={hrefTo(packId, 'live-test', 'log')}>
             {say.bringIn}
           </a>
-          {!stopped && (
-            <button type="button" class="button primary" onClick={() => goTo(at(randomId()))}>
-              {editingWords.add(say.one)}
-            </button>
-          )}
+          <button type="button" class="button primary" onClick={() => goTo(at(randomId()))}>
+            {stopped ? editingWords.addEarlier(say.one) : editingWords.add(say.one)}
+          </button>
         </>
       }
     >

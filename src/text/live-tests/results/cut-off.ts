@@ -45,7 +45,7 @@ export const cutOffWords = {
     cup: 'a cup about the sensor',
     icePack: 'an ice pack on the sensor',
     warmAir: 'warm air at the sensor',
-    ambient: 'the air around',
+    ambient: 'the air around, cells and all',
   },
   icePackMark: 'with an ice pack on the sensor',
   fitted: 'fitted',
@@ -54,6 +54,8 @@ export const cutOffWords = {
   recoveries: {
     byItself: 'by itself',
     loadOff: 'with the load taken off',
+    loadOn: 'with a load put on',
+    chargerOff: 'with the charger taken off',
     chargerOn: 'with a charger put on',
     button: 'by a button',
     cooling: 'once it had cooled',

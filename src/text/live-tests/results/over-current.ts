@@ -35,6 +35,8 @@ export const overcurrentWords = {
   recoveries: {
     byItself: 'by itself',
     loadOff: 'with the load taken off',
+    loadOn: 'with a load put on',
+    chargerOff: 'with the charger taken off',
     chargerOn: 'with a charger put on',
     button: 'by a button',
     cooling: 'once it had cooled',
