@@ -2,6 +2,7 @@
 export const runWords = {
   title: 'Capacity runs',
   one: 'Run',
+  gentle: (current: string) => `0.2C of this pack is ${current}.`,
   lead: 'The pack run down from full at a steady current. Best one gentle run at 0.2C and one hard one, each from full to empty.',
   cautions: [
     'Within the nameplate: current no higher than its continuous claim, voltage no lower than its limit.',

@@ -1,5 +1,6 @@
 import { randomId } from '../../../storage/open-store.ts';
 import { formatDay } from '../../../text/format-day.ts';
+import { formatValue } from '../../../text/format-unit.ts';
 import { editingWords } from '../../../text/live-tests/editing.ts';
 import { runWords as say } from '../../../text/live-tests/run.ts';
 import { Screen } from '../../../ui/screen.tsx';
@@ -46,7 +47,9 @@ export function RunList({ session, back }: { session: PackSession; back: { href:
       }
     >
       {runs.length > 0 && <RunGlance record={record} context={context} />}
-      <p class="muted">{say.lead}</p>
+      <p class="muted">
+        {say.lead} {gentleWords(record.nameplate.ratedCapacityAh)}
+      </p>
       {stopped ? (
         <p class="notice">{editingWords.stopped}</p>
       ) : (
@@ -99,4 +102,9 @@ function RunLine({ mark, href, run, context, side }: RunLineProps) {
       </a>
     </li>
   );
+}
+
+/** What 0.2C comes to, where the capacity is promised. */
+function gentleWords(ratedCapacityAh: number | undefined): string {
+  return ratedCapacityAh === undefined ? '' : say.gentle(formatValue(0.2 * ratedCapacityAh, 'A'));
 }
