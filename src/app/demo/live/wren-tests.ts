@@ -1,5 +1,6 @@
-import { demoInstruments, demoLogWords, wrenTestWords as say } from '../../../text/demo-tests.ts';
+import { demoLogWords, wrenTestWords as say } from '../../../text/demo-tests.ts';
 import type { ModelPack } from './cell-model.ts';
+import { DEMO_METERS } from './demo-meters.ts';
 import type { DemoTests } from './demo-tests.ts';
 
 /** Invented cells, a little above what the label says. */
@@ -14,18 +15,7 @@ const BEGAN = {
 } as const;
 
 export const WREN_TESTS: DemoTests = {
-  instruments: {
-    bench: {
-      name: demoInstruments.bench,
-      voltageReadingPct: 0.1,
-      voltageAbsoluteV: 0.01,
-      currentReadingPct: 0.5,
-      currentAbsoluteA: 0.05,
-    },
-    meter: { name: demoInstruments.meter, voltageReadingPct: 0.09, voltageAbsoluteV: 0.002 },
-    milliohm: { name: demoInstruments.milliohm },
-    clamp: { name: demoInstruments.clamp, currentReadingPct: 2, currentAbsoluteA: 0.5 },
-  },
+  instruments: DEMO_METERS,
   logs: [
     {
       daysAgo: 22,
