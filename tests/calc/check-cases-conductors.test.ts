@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { adiabaticKAs05PerMm2 } from '../../src/calc/adiabatic-k.ts';
 import { allowableCurrentA } from '../../src/calc/allowable-current.ts';
 import { awgAreaMm2 } from '../../src/calc/awg-area.ts';
-import { busBar } from '../../src/calc/bus-bar.ts';
+import { busBarAreaMm2 } from '../../src/calc/bus-bar-area.ts';
 import { conductorResistanceMohm } from '../../src/calc/conductor-resistance.ts';
 import { faultCurrentA } from '../../src/calc/fault-current.ts';
 import { leadWithstandS } from '../../src/calc/lead-withstand.ts';
@@ -39,6 +39,10 @@ const number = (row: Row, name: string): number => {
 const areaOf = (row: Row): number => awgAreaMm2(awgGauge(String(row.inputs.awg)) ?? Number.NaN);
 const copperOhm = (areaMm2: number, lengthMm: number, tempDegC = 20): number =>
   conductorResistanceMohm({ metal: 'copper', areaMm2, lengthMm, tempDegC }) / 1000;
+const barMohm = (row: Row, metal: 'copper' | 'nickel'): number => {
+  const areaMm2 = busBarAreaMm2({ widthMm: number(row, 'widthMm'), thicknessMm: number(row, 'thickMm') });
+  return conductorResistanceMohm({ metal, areaMm2, lengthMm: number(row, 'lengthM') * 1000 });
+};
 const allowed = (areaMm2: number, more: { ambientDegC?: number; bundledConductors?: number } = {}): number =>
   allowableCurrentA({ areaMm2, insulationDegC: 105, ...more })?.currentA ?? Number.NaN;
 const kOf = (row: Row): number =>
@@ -105,26 +109,8 @@ const COMPUTED: readonly [prefix: string, compute: (row: Row) => number][] = [
   ['awg-kft-', (row) => copperOhm(areaOf(row), 1000 * MM_PER_FT)],
   ['awg-ohmkm-', (row) => copperOhm(areaOf(row), 1e6)],
   ['awg-ratio', () => Math.sqrt(awgAreaMm2(7) / awgAreaMm2(8))],
-  [
-    'busbar-cu-20x3',
-    (row) =>
-      busBar({
-        metal: 'copper',
-        widthMm: number(row, 'widthMm'),
-        thicknessMm: number(row, 'thickMm'),
-        lengthMm: number(row, 'lengthM') * 1000,
-      }).resistanceMicroohm,
-  ],
-  [
-    'strip-ni-',
-    (row) =>
-      busBar({
-        metal: 'nickel',
-        widthMm: number(row, 'widthMm'),
-        thicknessMm: number(row, 'thickMm'),
-        lengthMm: number(row, 'lengthM') * 1000,
-      }).resistanceMicroohm / 1000,
-  ],
+  ['busbar-cu-20x3', (row) => barMohm(row, 'copper') * 1000],
+  ['strip-ni-', (row) => barMohm(row, 'nickel')],
   ['iacs-beta', () => 1 / CONDUCTOR_MATERIALS.copper.alphaPerK - 20],
   ['iacs-rho', () => CONDUCTOR_MATERIALS.copper.ohmMm2PerM],
   ['iec60228-R70C-', (row) => (number(row, 'r20OhmPerKm') * copperOhm(25, 1000, 70)) / copperOhm(25, 1000)],

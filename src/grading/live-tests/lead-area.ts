@@ -1,3 +1,4 @@
+import { busBarAreaMm2 } from '../../calc/bus-bar-area.ts';
 import { conductorFromPhoto, type SeenConductor } from '../../calc/conductor-from-photo.ts';
 import { awgGauge } from '../../calc/tables/awg.ts';
 import type { Lead } from '../../schema/live-tests/lead.ts';
@@ -16,7 +17,8 @@ export function leadArea(lead: Lead): LeadArea {
 /** An entry is one bar unless it says that there are layers. */
 function barArea({ widthMm, thicknessMm, layers = 1, byPhoto }: Lead): LeadArea {
   if (widthMm === undefined || thicknessMm === undefined) return refused('nothingMeasured');
-  const areaMm2 = (mm: number) => Math.max(0, mm) * thicknessMm * layers;
+  // A photo may be so unsure that nothing at all lies within its limits.
+  const areaMm2 = (mm: number) => (mm > 0 ? busBarAreaMm2({ widthMm: mm, thicknessMm, layers }) : 0);
   const plusMinusMm = plusMinusOf(widthMm, byPhoto);
   const low = areaMm2(widthMm - plusMinusMm);
   return { areaMm2: { low, best: areaMm2(widthMm), high: areaMm2(widthMm + plusMinusMm) }, areaRefused: null };

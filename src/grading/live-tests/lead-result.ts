@@ -1,10 +1,10 @@
-import { allowableCurrentA } from '../../calc/allowable-current.ts';
 import { cableResistanceMohm } from '../../calc/cable-resistance.ts';
 import { conductorResistanceMohm } from '../../calc/conductor-resistance.ts';
+import { leadSharing } from '../../calc/lead-sharing.ts';
+import { parallelAllowableCurrentA } from '../../calc/parallel-allowable-current.ts';
 import { conductorHeatW, voltageDropMv } from '../../calc/voltage-drop.ts';
 import type { Tested } from '../judged.ts';
 import { leadArea } from './lead-area.ts';
-import { leadSharing } from './lead-sharing.ts';
 import { highestCarriedA, leadWithstand } from './lead-withstand-result.ts';
 import type { LeadResult, Range } from './results.ts';
 
@@ -28,7 +28,7 @@ export function leadResults(tested: Tested): LeadResult[] {
       lead,
       ...area,
       counted,
-      allowable: area.areaMm2 === null ? null : allowable(lead, area.areaMm2, sharing),
+      allowable: area.areaMm2 === null ? null : allowable(lead, area.areaMm2),
       densityAPerMm2: area.areaMm2 === null || claimA === null ? null : claimA / (area.areaMm2.best * sharing),
       resistanceMohm,
       resistanceAtDegC: lead.aroundDegC ?? REFERENCE_DEG_C,
@@ -59,16 +59,18 @@ export function isMainCable({ lead }: Pick<LeadResult, 'lead'>): boolean {
 }
 
 /** Only of a copper cable whose insulation is marked: the table knows no other. Metal not noted on a cable is copper. */
-function allowable(lead: TestedLead, areaMm2: Range, sharing: number): LeadResult['allowable'] {
-  const { insulationDegC, aroundDegC, metal = 'copper' } = lead;
+function allowable(lead: TestedLead, areaMm2: Range): LeadResult['allowable'] {
+  const { insulationDegC, aroundDegC, metal = 'copper', count, equal } = lead;
   if (lead.form === 'bar' || metal !== 'copper' || insulationDegC === undefined) return null;
   const inAir = aroundDegC === undefined ? {} : { ambientDegC: aroundDegC };
   // A photo may be so unsure that nothing at all lies within its limits.
-  const oneA = (mm2: number) =>
-    mm2 > 0 ? allowableCurrentA({ areaMm2: mm2, insulationDegC, ...inAir })?.currentA : undefined;
-  const [lowA, bestA, highA] = [areaMm2.low, areaMm2.best, areaMm2.high].map(oneA);
-  if (lowA === undefined || bestA === undefined || highA === undefined) return null;
-  return { lowA: lowA * sharing, bestA: bestA * sharing, highA: highA * sharing };
+  const allowedA = (mm2: number) =>
+    mm2 > 0 ? parallelAllowableCurrentA({ areaMm2: mm2, insulationDegC, count, equal, ...inAir }) : null;
+  const lowA = allowedA(areaMm2.low);
+  const bestA = allowedA(areaMm2.best);
+  const highA = allowedA(areaMm2.high);
+  if (lowA === null || bestA === null || highA === null) return null;
+  return { lowA, bestA, highA };
 }
 
 /** By the table of its printed size where there is one; the strands of a lead are finer than their area says. */

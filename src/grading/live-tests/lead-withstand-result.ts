@@ -1,8 +1,8 @@
+import { leadSharing } from '../../calc/lead-sharing.ts';
 import { leadWithstandS } from '../../calc/lead-withstand.ts';
 import { ADIABATIC_METALS } from '../../calc/tables/adiabatic-k.ts';
 import type { Tested } from '../judged.ts';
 import { leadArea } from './lead-area.ts';
-import { leadSharing } from './lead-sharing.ts';
 import type { WithstandResult } from './results.ts';
 
 type TestedLead = Tested['tests']['leads'][number];

@@ -3,6 +3,7 @@ import type { CellOutliers } from '../../calc/cell-outliers.ts';
 import type { CompleteRun } from '../../calc/complete-run.ts';
 import type { DcResistance } from '../../calc/dc-resistance.ts';
 import type { FaultCurrent } from '../../calc/fault-current.ts';
+import type { Counted } from '../../calc/lead-sharing.ts';
 import type { LimitBehaviour } from '../../calc/limit-behaviour.ts';
 import type { OvercurrentBehaviour } from '../../calc/overcurrent-behaviour.ts';
 import type { RestVoltageBand } from '../../calc/rest-voltage-band.ts';
@@ -122,9 +123,6 @@ export interface WithstandResult {
   finalDegC: number;
   kAs05PerMm2: number;
 }
-
-/** How the conductors of one entry share the current: `largestAlone` when they are not noted as equal. */
-export type Counted = 'sum' | 'largestAlone' | 'one';
 
 export type AreaRefused = 'overInsulation' | 'wayNotSaid' | 'nothingMeasured';
 
