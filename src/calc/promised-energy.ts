@@ -6,7 +6,15 @@ export interface PromisedEnergy {
   from: 'claimed' | 'computed';
 }
 
-/** Energy the maker promises, as printed or else as Ah × V; null when the nameplate gives neither. */
+/**
+ * Energy the maker promises: as printed, or else rated charge × nominal voltage.
+ *
+ * Shape   null when the nameplate gives neither.
+ * Units   Wh, Ah, V in; Wh out.
+ * Throws  RangeError if charge or voltage, where they count, are not positive.
+ * Source  definition; the printed figure first: our choice, because it is what the maker claims
+ * Check   tests/calc/nameplate-checks.test.ts
+ */
 export function promisedEnergy(figures: {
   ratedEnergyWh?: number;
   ratedCapacityAh?: number;

@@ -6,7 +6,8 @@ import { requirePositive } from './rated-energy.ts';
  *
  * Units   Wh, kg in; Wh/kg out.
  * Throws  RangeError if a value is not a positive finite number.
- * Check   tests/calc/nameplate-checks.test.ts: 202 Ah · 3.2 V / 3.95 kg = 163.6 Wh/kg (cell data sheet, SOURCES §5)
+ * Source  definition
+ * Check   tests/calc/nameplate-checks.test.ts: 202 Ah · 3.2 V / 3.95 kg = 163.6 Wh/kg (cell data sheet, Rev 0, 2020)
  */
 export function specificEnergyWhPerKg({ energyWh, massKg }: { energyWh: number; massKg: number }): number {
   requirePositive('specificEnergyWhPerKg: energyWh', energyWh);
@@ -19,7 +20,8 @@ export function specificEnergyWhPerKg({ energyWh, massKg }: { energyWh: number; 
  *
  * Units   Wh, mm in; Wh/L out.
  * Throws  RangeError if a value is not a positive finite number.
- * Check   tests/calc/nameplate-checks.test.ts: 202 Ah · 3.2 V in 54 × 173 × 207 mm = 334 Wh/L (SOURCES §5)
+ * Source  definition; of the box, not of the case's true shape: our choice, because that is what is measured
+ * Check   tests/calc/nameplate-checks.test.ts: 202 Ah · 3.2 V in 54 × 173 × 207 mm = 334 Wh/L (the same sheet)
  */
 export function energyDensityWhPerL(given: {
   energyWh: number;

@@ -1,8 +1,10 @@
 /**
- * Meaning of the characters of a GB/T 34014-2017 code. The standard's own tables were not opened.
+ * Meaning of the characters of a GB/T 34014-2017 code.
  *
- * Date characters: the whole day table and the years from F (2025) were read in public files; the years 1 to E in a
- * weaker one, consistent with codes seen on cells. One public file gives U to 2037, which moves later years by one.
+ * Source  the standard's own tables were not opened. Date characters: the whole day table and the years from F (2025)
+ *         were read in public files; the years 1 to E in a weaker one, consistent with codes seen on cells. One public
+ *         file gives U to 2037, which moves later years by one.
+ * Check   tests/calc/cell-code.test.ts
  */
 const WITHOUT_LOOKALIKES = 'ABCDEFGHJKLMNPRSTVWXY';
 

@@ -1,4 +1,9 @@
-/** Figures that a nameplate of an LFP pack is held against. Facts of the trade with how sure each is. */
+/**
+ * Figures that a nameplate of an LFP pack is held against: facts of the trade with how sure each is.
+ *
+ * Source  beside each figure with how it was read
+ * Check   tests/calc/nameplate-checks.test.ts
+ */
 export const LFP_PLAUSIBILITY = {
   /** A 202 Ah prismatic cell data sheet (Rev 0, 2020), 202 Ah · 3.2 V / 3.95 kg: a bare cell, computed, primary. */
   cellWhPerKg: 163.6,

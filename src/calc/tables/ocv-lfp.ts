@@ -1,7 +1,10 @@
 /**
- * Open-circuit voltage of an LFP cell at rest, 25 °C, by state of charge. Read in a table inside a public firmware
- * (secondary, address not kept). A 202 Ah cell data sheet (Rev 0, 2020) prints 3.275 to 3.304 V for 30 to 50 %, which
- * is 40 to 50 mV higher: the plateau rises by only 1 to 2 mV per percent, so between 20 and 90 % no charge can be read.
+ * Open-circuit voltage of an LFP cell at rest, 25 °C, by state of charge.
+ *
+ * Error   a 202 Ah cell data sheet (Rev 0, 2020) prints 3.275 to 3.304 V for 30 to 50 %, which is 40 to 50 mV higher:
+ *         the plateau rises by only 1 to 2 mV per percent, so between 20 and 90 % no charge can be read.
+ * Source  read in a table inside a public firmware (secondary, address not kept)
+ * Check   tests/calc/rest-voltage-band.test.ts
  */
 export const OCV_LFP = [
   { chargePct: 100, cellV: 3.4 },
