@@ -1,6 +1,6 @@
 import { meanOf } from './mean-of.ts';
 import { requirePositive } from './rated-energy.ts';
-import { haveTwoRates, type RunCharge, requireRuns, runsNearCurrent } from './runs-near-current.ts';
+import { type RunCharge, rateCount, requireRuns, runsNearCurrent } from './runs-near-current.ts';
 
 /**
  * Share of the gentle charge that is left at the hard rate; both from complete runs (complete-run.ts).
@@ -33,7 +33,7 @@ export interface RateRetention {
 export function rateRetentionOfRuns(runs: readonly RunCharge[]): RateRetention | null {
   requireRuns('rateRetentionOfRuns', runs);
   const currentsA = runs.map((run) => run.currentA);
-  if (!haveTwoRates(currentsA)) return null;
+  if (rateCount(currentsA) < 2) return null;
   const gentle = runsNearCurrent(runs, Math.min(...currentsA));
   const hard = runsNearCurrent(runs, Math.max(...currentsA));
   return {

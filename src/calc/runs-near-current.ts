@@ -37,8 +37,14 @@ export function requireRuns(caller: string, runs: readonly RunCharge[]): void {
   }
 }
 
-/** Whether the gentlest and the hardest of these currents are two rates, not one held twice. */
-export function haveTwoRates(currentsA: readonly number[]): boolean {
-  const gentlestA = Math.min(...currentsA);
-  return currentsA.some((currentA) => currentA > gentlestA * (1 + SAME_RATE_FRAC) * (1 + BINARY_SLACK_FRAC));
+/** How many rates these currents are: one counts as another than the gentler one before it if it is over 10 % harder. */
+export function rateCount(currentsA: readonly number[]): number {
+  let count = 0;
+  let mostA = Number.NEGATIVE_INFINITY;
+  for (const currentA of currentsA.toSorted((a, b) => a - b)) {
+    if (currentA <= mostA) continue;
+    count += 1;
+    mostA = currentA * (1 + SAME_RATE_FRAC) * (1 + BINARY_SLACK_FRAC);
+  }
+  return count;
 }

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { haveTwoRates, runsNearCurrent } from '../../src/calc/runs-near-current.ts';
+import { rateCount, runsNearCurrent } from '../../src/calc/runs-near-current.ts';
 
 const currents = (currentsA: number[], aboutA: number) =>
   runsNearCurrent(
@@ -16,10 +16,14 @@ it('takes 0.66 A for 0.6 A, though 0.1 · 0.6 is not exact in binary', () => {
 });
 
 it('sees one rate in 20 and 22 A, two in 20 and 22.1 A, none in nothing', () => {
-  expect(haveTwoRates([20, 22])).toBe(false);
-  expect(haveTwoRates([22.1, 20])).toBe(true);
-  expect(haveTwoRates([20])).toBe(false);
-  expect(haveTwoRates([])).toBe(false);
+  expect(rateCount([20, 22])).toBe(1);
+  expect(rateCount([22.1, 20])).toBe(2);
+  expect(rateCount([20])).toBe(1);
+  expect(rateCount([])).toBe(0);
+});
+
+it('sees three rates in 100, 20, 21, 60 and 66 A, counting 66 A with 60 A', () => {
+  expect(rateCount([100, 20, 21, 60, 66])).toBe(3);
 });
 
 it('refuses a current of 0 on either side', () => {

@@ -1,6 +1,7 @@
 import { capacityNearRateAh } from '../../calc/capacity-near-rate.ts';
 import { meanOf } from '../../calc/mean-of.ts';
 import { peukertExponent } from '../../calc/peukert-exponent.ts';
+import { peukertUncertainty } from '../../calc/peukert-uncertainty.ts';
 import { promisedEnergy } from '../../calc/promised-energy.ts';
 import { rateRetentionOfRuns } from '../../calc/rate-retention.ts';
 import { runsNearCurrent } from '../../calc/runs-near-current.ts';
@@ -36,7 +37,8 @@ export function capacityResult(tested: Tested): CapacityResult {
     gentle,
     delivered: delivered({ gentle, runs, nameplate }),
     retention: retention(telling),
-    peukert: exponent === null ? null : { exponent, runIds: idsOf(telling) },
+    peukert:
+      exponent === null ? null : { exponent, exponentUncertainty: peukertUncertainty(telling), runIds: idsOf(telling) },
     cost: gentle === null ? null : costResult(gentle, nameplate),
   };
 }

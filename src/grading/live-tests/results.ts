@@ -102,7 +102,8 @@ export interface CapacityResult {
   gentle: GentleCapacity | null;
   delivered: Delivered | null;
   retention: RetentionResult | null;
-  peukert: { exponent: number; runIds: string[] } | null;
+  /** The standard uncertainty from the scatter of the runs; null under three different currents. */
+  peukert: { exponent: number; exponentUncertainty: number | null; runIds: string[] } | null;
   /** Only from complete runs. */
   cost: CostResult | null;
 }

@@ -55,7 +55,17 @@ describe('a pack that gave 292.2 Ah at 60 A and 292.0 Ah at 200 A, both complete
     const { peukert } = resultOf(PLATE, ...runs);
     expect(peukert?.exponent).toBeCloseTo(Math.log(4.87 / 1.46) / Math.log(200 / 60), 9);
     expect(Math.abs((peukert?.exponent ?? 0) - 1)).toBeLessThan(0.001);
+    expect(peukert?.exponentUncertainty).toBeNull();
     expect(peukert?.runIds).toEqual([id(1), id(2)]);
+  });
+
+  it('is known to a standard uncertainty of 0.0062 with 291 Ah and 285 Ah at 100 and 200 A instead', () => {
+    const more = [[100, 291] as const, [200, 285] as const].map(([currentA, chargeAh], at) =>
+      test('run', at + 2, { ...EMPTIED, chargeAh, currentA }),
+    );
+    // scipy 1.17.1, linregress(log I, log(Q/I)).stderr of 60, 100 and 200 A.
+    const { peukert } = resultOf(PLATE, ...runs.slice(0, 1), ...more);
+    expect(peukert?.exponentUncertainty).toBeCloseTo(0.006158475940855085, 12);
   });
 
   it('costs 106.95 per kWh at a price of 400, by charge and nominal voltage', () => {

@@ -88,7 +88,12 @@ describe('a pack that gave 292.2 Ah at 0.2C and 292.0 Ah at 200 A, both complete
     });
     expect(result(blocks, 'peukert')).toMatchObject({
       value: '1.001',
-      rows: ['What it says: the rate costs no charge', 'Runs used: Run 1, Run 2'],
+      rows: [
+        'What it says: the rate costs no charge',
+        'Uncertainty: not given (it takes complete runs at three different currents)',
+        'Runs used: Run 1, Run 2',
+      ],
+      uncertainty: null,
     });
   });
 
@@ -126,6 +131,44 @@ describe('a pack that gave 292.2 Ah at 0.2C and 292.0 Ah at 200 A, both complete
     ]);
     expect(cost.uncertainty).toContain('the price is taken as exact');
     expect(cost.uncertainty).toContain('Load 1: current ± (0.5 % of the reading + 0.05 A)');
+  });
+});
+
+describe('three complete runs at 60, 100 and 200 A', () => {
+  const peukert = (...chargesAh: [number, number, number]) => {
+    const runs = [60, 100, 200].map((currentA, place) => {
+      return fullRun(place + 1, { currentA, chargeAh: chargesAh[place] ?? Number.NaN });
+    });
+    return result(rateBlocks(contextOf({ runs })), 'peukert');
+  };
+
+  it('of 292.2, 291 and 285 Ah: 1.021 ± 0.012 (k = 2), from the scatter of the runs', () => {
+    // scipy 1.17.1, linregress(log I, log(Q/I)): slope −1.0212609, stderr 0.0061585.
+    const found = peukert(292.2, 291, 285);
+    expect(found).toMatchObject({
+      value: '1.021',
+      rows: [
+        'What it says: a harder rate costs charge',
+        'Uncertainty: ± 0.012 (k = 2) (from the scatter of the runs)',
+        'Runs used: Run 1, Run 2, Run 3',
+      ],
+    });
+    expect(found.uncertainty).toContain('k = 2 covers less than 95 %');
+    expect(found.sources.join(' ')).toContain('standard deviation of a slope');
+  });
+
+  it('of 292.2, 283 and 288 Ah: 1.010 ± 0.049, which cannot be told from 1', () => {
+    // The same: slope −1.0098742, stderr 0.0246029.
+    expect(peukert(292.2, 283, 288).value).toBe('1.010');
+    expect(peukert(292.2, 283, 288).rows.slice(0, 2)).toEqual([
+      'What it says: the runs scatter too much to tell it from 1',
+      'Uncertainty: ± 0.049 (k = 2) (from the scatter of the runs)',
+    ]);
+  });
+
+  it('of the same charge each: under ± 0.0010, one in the last digit of the exponent', () => {
+    expect(peukert(292, 292, 292)).toMatchObject({ value: '1.000' });
+    expect(peukert(292, 292, 292).rows[1]).toBe('Uncertainty: under ± 0.0010 (k = 2) (from the scatter of the runs)');
   });
 });
 

@@ -1,10 +1,11 @@
+import { SHOWN_COVERAGE_FACTOR } from '../../../calc/meter-uncertainty.ts';
 import { capacityResult } from '../../../grading/live-tests/capacity-result.ts';
 import type { CapacityResult } from '../../../grading/live-tests/results.ts';
 import { formatFixed } from '../../../text/format-number.ts';
-import { figureIn, sharePercent } from '../../../text/live-tests/results/figures.ts';
+import { figureIn, plusMinus, sharePercent } from '../../../text/live-tests/results/figures.ts';
 import { rateWords as say } from '../../../text/live-tests/results/rate.ts';
 import { testWords } from '../../../text/live-tests/results/test.ts';
-import type { Block, ResultBlock } from '../sheet.ts';
+import type { Block, ResultBlock, ResultRow } from '../sheet.ts';
 import type { LiveContext } from './live-context.ts';
 import { runInputs, runName } from './run-name.ts';
 import { row } from './test-rows.ts';
@@ -64,21 +65,46 @@ function retentionBlock(capacity: CapacityResult, found: NonNullable<CapacityRes
 const ABOUT_1 = 0.005;
 
 function exponentBlock(capacity: CapacityResult, found: NonNullable<CapacityResult['peukert']>): ResultBlock {
-  const { exponent, runIds } = found;
-  const means = Math.abs(exponent - 1) <= ABOUT_1 ? say.about1 : exponent > 1 ? say.above1 : say.below1;
+  const { exponent, exponentUncertainty, runIds } = found;
   return {
     kind: 'result',
     id: 'peukert',
     title: say.exponent,
     value: formatFixed(exponent, 3),
     marks: [],
-    rows: [...row(say.labels.means, means), ...row(say.labels.runs, namesOf(capacity, runIds))],
+    rows: [
+      ...row(say.labels.means, meaningOf(found)),
+      ...uncertaintyRow(exponentUncertainty),
+      ...row(say.labels.runs, namesOf(capacity, runIds)),
+    ],
     working: workingOf({
       formulas: [say.exponentFormula],
       inputs: runInputs(capacity.runs, runIds),
-      sources: ['peukert', 'nearRate', 'completeRun'],
+      uncertainty: exponentUncertainty === null ? null : say.scatterBasis,
+      sources: [
+        'peukert',
+        'nearRate',
+        'completeRun',
+        ...(exponentUncertainty === null ? [] : (['slopeDeviation'] as const)),
+      ],
     }),
   };
+}
+
+function meaningOf({ exponent, exponentUncertainty }: NonNullable<CapacityResult['peukert']>): string {
+  const off = Math.abs(exponent - 1);
+  if (off <= ABOUT_1) return say.about1;
+  if (exponentUncertainty !== null && off <= SHOWN_COVERAGE_FACTOR * exponentUncertainty) return say.cannotTell;
+  return exponent > 1 ? say.above1 : say.below1;
+}
+
+/** Shown with k = 2 it is one in the last digit of the exponent: less would mean nothing beside it. */
+const LEAST_UNCERTAINTY = 0.0005;
+
+function uncertaintyRow(uncertainty: number | null): ResultRow[] {
+  if (uncertainty === null) return row(say.labels.uncertainty, say.noUncertainty, say.needsThree);
+  const shown = uncertainty < LEAST_UNCERTAINTY ? say.under(plusMinus(LEAST_UNCERTAINTY)) : plusMinus(uncertainty);
+  return row(say.labels.uncertainty, shown, say.scatter);
 }
 
 function namesOf({ runs }: CapacityResult, ids: readonly string[]): string {

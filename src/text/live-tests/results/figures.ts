@@ -75,9 +75,10 @@ export function span({ low, high }: { low: number; high: number }, unit: string)
 /** Coverage factor at which uncertainties are shown, about 95 %: the same as in calc/meter-uncertainty.ts. */
 const COVERAGE_FACTOR = 2;
 
-/** "± 1.7 Ah (k = 2)" of a standard uncertainty. */
-export function plusMinus(standardUncertainty: number, unit: string): string {
-  return `±${NO_BREAK}${withUnit(twoDigits(COVERAGE_FACTOR * standardUncertainty), unit)} (k = ${COVERAGE_FACTOR})`;
+/** "± 1.7 Ah (k = 2)" of a standard uncertainty; a pure number has no unit. */
+export function plusMinus(standardUncertainty: number, unit?: string): string {
+  const shown = twoDigits(COVERAGE_FACTOR * standardUncertainty);
+  return `±${NO_BREAK}${unit === undefined ? shown : withUnit(shown, unit)} (k = ${COVERAGE_FACTOR})`;
 }
 
 /** "± 0.62 per kWh" has its unit before it where it is money. */

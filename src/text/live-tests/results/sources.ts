@@ -11,6 +11,8 @@ export const CALCULATION_SOURCES = {
   nearRate: 'runs within ±10 % count as one rate: our choice',
   uncertainty: 'JCGM 100:2008 (GUM) 4.3.7 and 5.1.2, clause numbers not checked',
   peukert: 'Peukert’s law, as in public worked examples',
+  slopeDeviation:
+    'standard deviation of a slope: NIST/SEMATECH e-Handbook of Statistical Methods 4.4.3, not opened; held against NIST StRD Norris',
   overcurrent: 'kinds of trip: common practice, no source; 1 s, 60 s and 1.5 × the claim: our choice',
   withstand: 'BS 7671 434.5.2 and Table 43.1; IEC 60364-5-54 Annex A',
   melting: 'I. M. Onderdonk’s equation, holds to about 10 s',
