@@ -262,6 +262,36 @@ describe('curves of the runs', () => {
     expect(textsOf(plot?.drawing)).not.toContain('Voltage, V');
   });
 
+  it('lie over one another from two on, by the caption, and one alone does not', () => {
+    const captions = (id?: string) => plots(runPlotBlocks(contextOf(MANY_TESTS), id)).map(({ caption }) => caption);
+    const over = 'Runs over one another, each with a sign for how it ended.';
+    expect(captions()).toEqual([`Voltage and current against time. ${over}`, `Voltage against charge. ${over}`]);
+    const alone = 'The sign at its end says how it ended.';
+    expect(captions(idOf(1))).toEqual([
+      `Voltage and current against time. ${alone}`,
+      `Voltage against charge. ${alone}`,
+    ]);
+    const short = { timeS: [0, 1], voltageV: [13, 12], currentA: null, chargeAh: null };
+    const [first, more] = plots(
+      runPlotBlocks(
+        contextOf({ runs: [fullRun(1, { curve: { ...short, chargeAh: [0, 1] } }), fullRun(2, { curve: short })] }),
+      ),
+    ).slice(0, 2);
+    expect(first?.caption).toBe(`Voltage against time. ${over}`);
+    expect(more?.caption).toBe(`Voltage against charge. ${alone}`);
+  });
+
+  it('of voltage alone are told without a current, and of current alone without a voltage', () => {
+    const alt = (given: { voltageV: number[] | null; currentA: number[] | null }) => {
+      const run = fullRun(1, { chargeAh: 10, curve: { timeS: [0, 1], chargeAh: null, ...given } });
+      const [plot] = plots(runPlotBlocks(contextOf({ runs: [run] })));
+      return plain(plot?.drawing.alt ?? '');
+    };
+    const ended = 'Run 1: 10 Ah, ended: empty: the voltage fell over its knee.';
+    expect(alt({ voltageV: [13, 12], currentA: null })).toBe(`Voltage against time. ${ended}`);
+    expect(alt({ voltageV: null, currentA: [5, 5] })).toBe(`Current against time. ${ended}`);
+  });
+
   it('are not drawn where no run has one', () => {
     expect(runPlotBlocks(contextOf({ runs: [hardDisconnect] }))).toEqual([]);
   });

@@ -191,6 +191,23 @@ describe('leads', () => {
     expect(lead.rows).toContain('Counted: one alone: not noted as equal, so one may carry all');
   });
 
+  it('fall short of 200 A promised with 180 A, not of 180 A; where they are 180–210 A they may', () => {
+    const rows = (given: Parameters<typeof mainLead>[1], continuousCurrentA: number) =>
+      result(
+        leadBlocks(contextOf({ leads: [mainLead(1, given)] }, { ...PACK_300, continuousCurrentA })),
+        `lead-${idOf(1)}`,
+      ).rows.filter((row) => row.toLowerCase().includes('fall'));
+    expect(rows({}, 200)).toEqual(['Falls short of: 200 A promised']);
+    expect(rows({}, 180)).toEqual([]);
+    expect(rows({ place: 'sense' }, 200)).toEqual([]);
+    const strands = { way: 'bareStrands', diameterMm: 8.2 } as const;
+    expect(rows(strands, 200)).toEqual(['May fall short of: 200 A promised']);
+    expect(rows(strands, 211)).toEqual(['Falls short of: 211 A promised']);
+    const { continuousCurrentA: _, ...unclaimed } = PACK_300;
+    const without = result(leadBlocks(contextOf({ leads: [mainLead(1)] }, unclaimed)), `lead-${idOf(1)}`);
+    expect(without.rows.join(' ')).not.toMatch(/fall/i);
+  });
+
   it('say of a bar of 20 × 3 mm its 60 mm² and that no table gives its current', () => {
     const bar = {
       id: idOf(1),
@@ -215,6 +232,17 @@ describe('leads', () => {
     const [plot] = plots(overcurrentBlocks(context));
     expect(textsOf(plot?.drawing).map(plain)).toContain('400 A');
     expect(textsOf(plot?.drawing).join(' ')).not.toContain('stands');
+  });
+
+  it('are named in the plot by number alone, whole on a phone, whatever the tester called them', () => {
+    const label = 'Main leads, both starter and house, as delivered';
+    const context = contextOf({
+      leads: [mainLead(1, { label })],
+      trips: [trip(1, { currentA: 400, heldForS: 2, opened: true })],
+    });
+    const [plot] = plots(overcurrentBlocks(context));
+    expect(textsOf(plot?.drawing).map(plain)).toContain('Lead 1 stands');
+    expect(plain(plot?.drawing.alt ?? '')).toContain(`Lead 1 · ${label} stands 400 A for`);
   });
 
   it('are not said to melt where that takes longer than the 10 s the equation holds to', () => {

@@ -1,4 +1,4 @@
-import { leadResults } from '../../../grading/live-tests/lead-result.ts';
+import { isMainCable, leadResults } from '../../../grading/live-tests/lead-result.ts';
 import type { LeadResult } from '../../../grading/live-tests/results.ts';
 import { formatLength, formatTemperature } from '../../../text/format-unit.ts';
 import { figureIn, roughIn, span } from '../../../text/live-tests/results/figures.ts';
@@ -34,6 +34,7 @@ function leadBlock(result: LeadResult, context: LiveContext): ResultBlock {
       ...row(say.labels.way, wayWords(lead, context.units), photoWords(lead, context.units)),
       ...madeRows(lead, context),
       ...allowableRows(result),
+      ...shortRows(result, context),
       ...loadedRows(result, context),
       ...(result.withstand === null
         ? []
@@ -70,6 +71,16 @@ function allowableRows({ lead, allowable, counted, areaMm2 }: LeadResult): Resul
     ),
     ...isShared,
   ];
+}
+
+/** That a main lead is allowed less than the pack promises, or may be where its section is known within limits only. */
+function shortRows(result: LeadResult, { nameplate: { continuousCurrentA } }: LiveContext): ResultRow[] {
+  const { allowable } = result;
+  if (allowable === null || continuousCurrentA === undefined || !isMainCable(result)) return [];
+  if (allowable.lowA >= continuousCurrentA) return [];
+  const { fallsShort, mayFallShort } = say.labels;
+  const label = allowable.highA < continuousCurrentA ? fallsShort : mayFallShort;
+  return row(label, say.promised(figureIn(continuousCurrentA, 'A')));
 }
 
 /** Why nothing is allowed of a lead whose section is known. */

@@ -20,12 +20,8 @@ export function runPlotBlocks(context: LiveContext, id?: string): Block[] {
     const shown = only(runs, id, ({ run }) => run.id).filter(({ run }) => run.curve !== undefined);
     const curves = shown.map((result) => curveOf(result, runs, context));
     return [
-      ...(curves.some(({ voltageV, currentA }) => voltageV !== null || currentA !== null)
-        ? [plotBlock({ by: 'time', shown, runs, curves })]
-        : []),
-      ...(curves.some(({ voltageV, chargeAh }) => voltageV !== null && chargeAh !== null)
-        ? [plotBlock({ by: 'charge', shown, runs, curves })]
-        : []),
+      ...(curves.some(standsByTime) ? [plotBlock({ by: 'time', shown, runs, curves })] : []),
+      ...(curves.some(standsByCharge) ? [plotBlock({ by: 'charge', shown, runs, curves })] : []),
     ];
   });
 }
@@ -38,8 +34,8 @@ interface PlotInput {
 }
 
 function plotBlock({ by, shown, runs, curves }: PlotInput): PlotBlock {
-  const what = by === 'time' ? say.byTime : say.byCharge;
-  const current = by === 'time' && curves.some(({ currentA }) => currentA !== null);
+  const what = by === 'time' ? byTimeWords(curves) : say.byCharge;
+  const current = by === 'time' && curves.some(hasCurrent);
   const described = shown.map(({ run }) =>
     say.altRun(
       runName(runs, run.id),
@@ -64,8 +60,19 @@ function plotBlock({ by, shown, runs, curves }: PlotInput): PlotBlock {
         tick: formatFixed,
       },
     }),
-    caption: say.caption(what),
+    caption: say.caption(what, curves.filter(by === 'time' ? standsByTime : standsByCharge).length),
   };
+}
+
+const hasCurrent = ({ currentA }: RunCurve) => currentA !== null;
+const hasVoltage = ({ voltageV }: RunCurve) => voltageV !== null;
+const standsByTime = (curve: RunCurve) => hasVoltage(curve) || hasCurrent(curve);
+const standsByCharge = (curve: RunCurve) => hasVoltage(curve) && curve.chargeAh !== null;
+
+/** Of what was logged, and of nothing else. */
+function byTimeWords(curves: readonly RunCurve[]): string {
+  if (!curves.some(hasCurrent)) return say.byTime.voltage;
+  return curves.some(hasVoltage) ? say.byTime.both : say.byTime.current;
 }
 
 function curveOf({ run }: RunResult, runs: readonly RunResult[], { nameplate }: LiveContext): RunCurve {

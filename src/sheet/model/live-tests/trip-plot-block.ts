@@ -5,7 +5,7 @@ import { figure, figureIn } from '../../../text/live-tests/results/figures.ts';
 import { tripPlotWords as say } from '../../../text/live-tests/results/over-current.ts';
 import type { PlotBlock } from '../sheet.ts';
 import { type DrawnFuse, drawnFuse } from './drawn-fuse.ts';
-import { leadName } from './lead-name.ts';
+import { leadName, leadNumber } from './lead-name.ts';
 import type { LiveContext } from './live-context.ts';
 import { PLOT_HEIGHT, PLOT_WIDTH } from './plot-size.ts';
 import { tripWords } from './trip-words.ts';
@@ -64,7 +64,7 @@ function withstandCurves(result: OvercurrentResult, context: LiveContext, fuse: 
   const [lowA, highA] = [Math.min(...currentsA), Math.max(...currentsA)];
   const endsA = lowA < highA ? [lowA, highA] : [lowA / BESIDE, highA * BESIDE];
   return leadsThatStand(context).map((withstand) => ({
-    label: say.lead(leadName(withstand.leadId, context)),
+    label: say.lead(leadNumber(withstand.leadId, context)),
     points: endsA.map((currentA) => ({
       currentA,
       timeS: withstand.timeS * (withstand.currentA / currentA) ** 2,

@@ -17,6 +17,8 @@ export const leadWords = {
     way: 'Known by',
     allowable: 'Allowed continuously',
     counted: 'Counted',
+    fallsShort: 'Falls short of',
+    mayFallShort: 'May fall short of',
     density: 'At the promised current',
     resistance: 'Resistance',
     drop: 'Drop at the promised current',
@@ -43,6 +45,7 @@ export const leadWords = {
   layers: (count: number) => `${count} ${count === 1 ? 'layer' : 'layers'}`,
   barSize: (width: string, thickness: string) => `${width} × ${thickness}`,
   allowableFrom: (low: string) => `${low} counts: the least it may be`,
+  promised: (current: string) => `${current} promised`,
   noAllowable: {
     bar: 'no table of ours gives it for a bar',
     metal: 'the table is of copper only',

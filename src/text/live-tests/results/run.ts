@@ -95,9 +95,13 @@ export const runWords = {
   },
 };
 
-/** The runs over one another. */
+/** The curves of the runs. */
 export const runPlotWords = {
-  byTime: 'Voltage and current against time.',
+  byTime: {
+    both: 'Voltage and current against time.',
+    voltage: 'Voltage against time.',
+    current: 'Current against time.',
+  },
   byCharge: 'Voltage against charge.',
   alt: (what: string, runs: readonly string[]) => `${what} ${runs.join('; ')}.`,
   altRun: (label: string, gave: string, ended: string) => `${label}: ${gave}, ended: ${ended}`,
@@ -119,5 +123,6 @@ export const runPlotWords = {
   unclearOrNotSaid: 'cannot be told, or not said',
   cutOff: (voltage: string) => `cut-off ${voltage}`,
   notDrawn: (labels: readonly string[]) => `Not drawn, for want of a curve: ${labels.join(', ')}.`,
-  caption: (what: string) => `${what} Runs over one another, each with a sign for how it ended.`,
+  caption: (what: string, drawn: number) =>
+    `${what} ${drawn > 1 ? 'Runs over one another, each with a sign for how it ended.' : 'The sign at its end says how it ended.'}`,
 };
