@@ -158,7 +158,7 @@ it('every plot of the demo bench on the Sheet is a picture with its own text, an
   expect(told.map(({ role }) => role)).toEqual(told.map(() => 'img'));
   expect(new Set(told.map(({ text }) => text)).size).toBe(6);
   const alts = plain(told.map(({ text }) => text).join('\n'));
-  expect(alts).toContain(runPlotWords.byTime);
+  expect(alts).toContain(runPlotWords.byTime.both);
   // As the trips were typed.
   expect(alts).toContain('155 A: opened after 8.5 s');
   for (const { text } of told) expect(text.length).toBeGreaterThan(40);

@@ -3,7 +3,15 @@ import { stopWords } from '../../text/stop.ts';
 import { hrefTo } from '../route.ts';
 
 /** What to do while a stop finding stands, and the ways on that stay open. */
-export function StopSteps({ packId, items, onCorrect }: { packId: string; items: readonly Item[]; onCorrect?: () => void }) {
+export function StopSteps({
+  packId,
+  items,
+  onCorrect,
+}: {
+  packId: string;
+  items: readonly Item[];
+  onCorrect?: () => void;
+}) {
   const first = items[0];
   return (
     <div class="stack">
