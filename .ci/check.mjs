@@ -24,6 +24,8 @@ const steps = [
 let passed = 0;
 let failed = 0;
 let skipped = 0;
+/** Said once more at the end: whoever sees only the end of a long output must see why. */
+const reasons = [];
 for (const [name, command, args] of steps) {
   const began = performance.now();
   const done = spawnSync(command, args, { cwd: root, stdio: 'inherit', shell: process.platform === 'win32' });
@@ -38,8 +40,13 @@ for (const report of ['unit', 'browser']) {
   passed += counted.numPassedTests;
   failed += counted.numFailedTests;
   skipped += counted.numPendingTests;
+  const tests = counted.testResults.flatMap(({ assertionResults }) => assertionResults);
+  for (const { status, fullName, failureMessages } of tests) {
+    if (status === 'failed') reasons.push(`FAILED ${fullName}\n${failureMessages.join('\n').slice(0, 1500)}`);
+  }
 }
 rmSync(reports, { recursive: true, force: true });
+if (reasons.length > 0) console.log(`\n${reasons.slice(0, 10).join('\n\n')}`);
 // Only the measured logs may be left out: they are not part of the project (DEVELOPERS.md, "Measured logs").
 console.log(
   `\n${passed} passed, ${failed} failed, ${skipped} skipped${skipped === 0 ? '' : ' (measured logs are not here)'}`,

@@ -32,3 +32,22 @@ export async function untilSaved(page: Page, what: string): Promise<void> {
   await line.locator('.saved-what').getByText(what, { exact: true }).waitFor();
   await line.getByText(`✓ ${words.saved}`, { exact: true }).waitFor();
 }
+
+/** Waits until nothing on the screen has changed for `quietMs`, so that it is not judged while it is still being laid out. */
+export async function atRest(page: Page, quietMs = 60): Promise<void> {
+  await page.evaluate(async (quiet) => {
+    await document.fonts.ready;
+    await new Promise<void>((resolve) => {
+      const done = () => {
+        watcher.disconnect();
+        resolve();
+      };
+      let timer = setTimeout(done, quiet);
+      const watcher = new MutationObserver(() => {
+        clearTimeout(timer);
+        timer = setTimeout(done, quiet);
+      });
+      watcher.observe(document, { subtree: true, childList: true, attributes: true, characterData: true });
+    });
+  }, quietMs);
+}
