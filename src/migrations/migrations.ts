@@ -13,4 +13,6 @@ export interface Migration {
 export const MIGRATIONS: readonly Migration[] = [
   // 2 adds subjects and a kind of answer and changes none: what version 1 wrote stands as it is.
   { to: 2, step: (entry) => entry },
+  // 3 adds subjects and one part of `pack`, and changes none.
+  { to: 3, step: (entry) => entry },
 ];

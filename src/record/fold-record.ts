@@ -1,9 +1,11 @@
 import type { Answer } from '../schema/answer.ts';
 import { checkEntry, type EntryCheck } from '../schema/check-entry.ts';
+import type { RetestOf } from '../schema/closing.ts';
 import type { DefinitionReference } from '../schema/definition-reference.ts';
 import type { Entry, Subject } from '../schema/entry.ts';
 import type { MakeSafe } from '../schema/make-safe.ts';
 import { LID_OFF_STATES, type LidOffState, type Route } from '../schema/pack-states.ts';
+import { foldClosings } from './fold-closings.ts';
 import { foldLiveTests } from './fold-live-tests.ts';
 import { foldPhotos } from './fold-photos.ts';
 import { keyText, mergeEntries } from './merge-entries.ts';
@@ -36,6 +38,7 @@ export function foldRecord(packId: string, entries: readonly Entry[]): PackRecor
     demo: made?.demo === true,
     checklist: valueAt<DefinitionReference>(live, 'pack', 'checklist') ?? null,
     carriedFrom: valueAt<DefinitionReference>(live, 'pack', 'carriedFrom') ?? null,
+    retestOf: valueAt<RetestOf>(live, 'pack', 'retestOf') ?? null,
     route: valueAt<Route>(live, 'pack', 'route') ?? 'whole',
     keepOriginals: valueAt<boolean>(live, 'pack', 'keepOriginals') ?? false,
     nameplate: fieldsOf<PackRecord['nameplate']>(live, 'nameplate'),
@@ -48,6 +51,7 @@ export function foldRecord(packId: string, entries: readonly Entry[]): PackRecor
     state: furthestOf(states),
     afterwards: fieldsOf<PackRecord['afterwards']>(live, 'afterwards'),
     words: fieldsOf<PackRecord['words']>(live, 'words'),
+    ...foldClosings(live),
     newestAt,
     setAside,
   };

@@ -1,6 +1,7 @@
 import type { Afterwards } from '../schema/afterwards.ts';
 import type { Answer } from '../schema/answer.ts';
 import type { Callout } from '../schema/callout.ts';
+import type { Attachment, Closing, Reopening, RetestOf } from '../schema/closing.ts';
 import type { DefinitionReference } from '../schema/definition-reference.ts';
 import type { LiveTests } from '../schema/live-tests/live-tests.ts';
 import type { MakeSafe } from '../schema/make-safe.ts';
@@ -14,6 +15,12 @@ export type RecordCallout = Callout & { id: string; number: number | null };
 /** A photo as folded: the items it is linked to (definition order is not known here: sorted by id) and its callouts. */
 export type RecordPhoto = Photo & { id: string; itemIds: string[]; callouts: RecordCallout[] };
 
+/** How the sheet stands: never closed, closed, or opened again since. `sha256` names the sealed JSON. */
+export type SheetStanding =
+  | { now: 'open' }
+  | { now: 'closed'; sha256: string; revision: number }
+  | { now: 'revising'; sha256: string; revision: number; reason: string; openedAtMs: number };
+
 /** One pack as its entries say it stands. Made by foldRecord; nothing in it is invented: absent stays absent. */
 export interface PackRecord {
   packId: string;
@@ -23,6 +30,7 @@ export interface PackRecord {
   checklist: DefinitionReference | null;
   /** The definition it was graded by before it was carried over; null if it never was. */
   carriedFrom: DefinitionReference | null;
+  retestOf: RetestOf | null;
   route: Route;
   keepOriginals: boolean;
   nameplate: Nameplate;
@@ -41,6 +49,13 @@ export interface PackRecord {
   state: LidOffState | null;
   afterwards: Afterwards;
   words: { opinion?: string; method?: string; makerReply?: string; signedAs?: string };
+  /** In the order in which they were closed. */
+  closings: (Closing & { sha256: string })[];
+  /** In the order in which they were opened. */
+  reopenings: (Reopening & { id: string })[];
+  /** In the order in which they were made. */
+  attachments: (Attachment & { id: string })[];
+  sheet: SheetStanding;
   /** Stamp of the newest entry; null of an empty record. */
   newestAt: string | null;
   /** Entries whose value did not pass the schema: set aside, never folded in. Key and reason. */

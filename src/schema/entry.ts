@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { afterwardsFields } from './afterwards.ts';
 import { answerSchema } from './answer.ts';
 import { calloutSchema } from './callout.ts';
+import { attachmentSchema, closingSchema, reopeningSchema, retestOfSchema } from './closing.ts';
 import { definitionReferenceSchema } from './definition-reference.ts';
 import { LIVE_TEST_SUBJECTS } from './live-tests/live-tests.ts';
 import { makeSafeSchema } from './make-safe.ts';
@@ -50,6 +51,8 @@ export const ENTRY_SUBJECTS = {
       carriedFrom: definitionReferenceSchema,
       route: v.picklist(ROUTES),
       keepOriginals: v.boolean(),
+      /** The earlier pack it was begun from. */
+      retestOf: retestOfSchema,
     },
   },
   nameplate: { byPart: nameplateFields },
@@ -68,6 +71,12 @@ export const ENTRY_SUBJECTS = {
   afterwards: { byPart: afterwardsFields },
   /** Words of the tester's own for the sheet, opinion apart from fact; `makerReply` is the maker's. */
   words: { byPart: { opinion: noteSchema, method: noteSchema, makerReply: noteSchema, signedAs: lineSchema } },
+  closing: { part: sha256Schema, value: closingSchema },
+  reopening: { part: randomIdSchema, value: reopeningSchema },
+  attachment: { part: randomIdSchema, value: attachmentSchema },
   ...LIVE_TEST_SUBJECTS,
 } as const;
 export type Subject = keyof typeof ENTRY_SUBJECTS;
+
+/** Subjects that speak of a sheet as closed: no part of what is sealed, and writable while it is closed. */
+export const AROUND_THE_SHEET = ['closing', 'reopening', 'attachment'] as const satisfies readonly Subject[];

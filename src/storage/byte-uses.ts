@@ -4,13 +4,15 @@ import { rangeUnder } from './pack-range.ts';
 import type { Shelf } from './store.ts';
 
 /** Stores that hold bytes by hash. A thumbnail lies under its photo's hash, an original under its own. */
-export const SHELVES = ['photos', 'thumbs', 'originals', 'logs'] as const satisfies readonly Shelf[];
+export const SHELVES = ['photos', 'thumbs', 'originals', 'logs', 'sealed'] as const satisfies readonly Shelf[];
 
-/** The bytes a pack needs because of these entries: its photos, their originals, its logs. Tombstones need none. */
+const WITH_BYTES: readonly string[] = ['photo', 'log', 'closing'];
+
+/** The bytes a pack needs because of these entries: photos, their originals, logs, sealed sheets. Tombstones need none. */
 export function hashesUsedBy(entries: readonly Entry[]): string[] {
   return entries.flatMap(({ key, v, gone }) => {
     const [, subject, part] = key;
-    if (gone || (subject !== 'photo' && subject !== 'log')) return [];
+    if (gone || !WITH_BYTES.includes(subject)) return [];
     const kept = subject === 'photo' ? (v as { keptOriginal?: string }).keptOriginal : undefined;
     return kept === undefined ? [part] : [part, kept];
   });

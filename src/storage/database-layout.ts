@@ -4,7 +4,7 @@ import type { UndoStep } from './undo-steps.ts';
 
 /**
  * Object stores and their keys, all out of line.
- * entries [pack, subject, part] · cards pack · photos, thumbs, originals, logs, definitions SHA-256 ·
+ * entries [pack, subject, part] · cards pack · photos, thumbs, originals, logs, sealed, definitions SHA-256 ·
  * undo [pack, stamp] · uses [SHA-256 of bytes, pack] → when they went into a backup, 0 never · kept name · device name.
  */
 export const STORES = [
@@ -14,6 +14,7 @@ export const STORES = [
   'thumbs',
   'originals',
   'logs',
+  'sealed',
   'definitions',
   'undo',
   'uses',
@@ -22,8 +23,8 @@ export const STORES = [
 ] as const;
 export type StoreName = (typeof STORES)[number];
 
-/** Raise it when a store is added; `upgrade` makes whatever is not there yet. 2: logs. */
-const LAYOUT_VERSION = 2;
+/** Raise it when a store is added; `upgrade` makes whatever is not there yet. 2: logs. 3: sealed. */
+const LAYOUT_VERSION = 3;
 const LAYOUTS_PER_SCHEMA = 1000;
 
 /**

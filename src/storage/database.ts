@@ -9,6 +9,8 @@ export interface Database {
   transact<T>(mode: IDBTransactionMode, names: StoreName[], work: (tx: IDBTransaction) => T | Promise<T>): Promise<T>;
   /** Why it can no longer be used; null while it can. `old`: a newer tab asked for the database. */
   closedBecause(): 'old' | 'closed' | null;
+  /** Calls back once it can no longer be used, unless it was closed from here; returns how to stop listening. */
+  onClosed(callback: (because: 'old' | 'closed') => void): () => void;
   close(): void;
 }
 
@@ -59,13 +61,17 @@ function openingFailed(error: DOMException | null): OpenDatabase {
 
 function databaseOver(db: IDBDatabase): Database {
   let because: 'old' | 'closed' | null = null;
+  const listeners = new Set<(because: 'old' | 'closed') => void>();
+  const lose = (why: 'old' | 'closed') => {
+    if (because !== null) return;
+    because = why;
+    for (const listener of listeners) listener(why);
+  };
   db.onversionchange = () => {
-    because = 'old';
+    lose('old');
     db.close();
   };
-  db.onclose = () => {
-    because ??= 'closed';
-  };
+  db.onclose = () => lose('closed');
   const transact: Database['transact'] = async (mode, names, work) => {
     if (because !== null) throw new Error(`the database is closed (${because})`);
     const tx = db.transaction(names, mode, { durability: mode === 'readonly' ? 'default' : 'strict' });
@@ -86,6 +92,10 @@ function databaseOver(db: IDBDatabase): Database {
     transact,
     useStore: (name) => (mode, callback) => transact(mode, [name], async (tx) => callback(tx.objectStore(name))),
     closedBecause: () => because,
+    onClosed: (callback) => {
+      listeners.add(callback);
+      return () => listeners.delete(callback);
+    },
     close: () => {
       because ??= 'closed';
       db.close();

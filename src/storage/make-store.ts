@@ -5,6 +5,7 @@ import type { PackCard } from '../schema/pack-card.ts';
 import type { PhotoBytes } from '../schema/photo.ts';
 import { dropUses, noteBackedUp, SHELVES } from './byte-uses.ts';
 import type { Database } from './database.ts';
+import { definitionsIn, removeDefinitionFrom } from './definitions-in.ts';
 import { entriesIn } from './entries-in.ts';
 import { inNoBackup } from './in-no-backup.ts';
 import { noteDatabase } from './note-database.ts';
@@ -54,8 +55,11 @@ export function makeStore(database: Database, environment: StoreEnvironment, dev
     },
     photo: async (sha256, shelf = 'photos') => (await get<PhotoBytes>(sha256, database.useStore(shelf))) ?? null,
     log: async (sha256) => (await get<PhotoBytes>(sha256, database.useStore('logs'))) ?? null,
+    sealed: async (sha256) => (await get<PhotoBytes>(sha256, database.useStore('sealed'))) ?? null,
     definitionText: async (sha256) => (await get<string>(sha256, database.useStore('definitions'))) ?? null,
     keepDefinition: (sha256, text) => set(sha256, text, database.useStore('definitions')),
+    definitions: () => definitionsIn(database),
+    removeDefinition: (sha256) => removeDefinitionFrom(database, sha256),
     erase: async (packId) => {
       await database.transact('readwrite', ['entries', 'cards', 'undo', 'uses', ...SHELVES], async (tx) => {
         tx.objectStore('entries').delete(rangeUnder(packId));
@@ -69,6 +73,7 @@ export function makeStore(database: Database, environment: StoreEnvironment, dev
     kept: async <T>(name: string) => (await get<T>(name, database.useStore('kept'))) ?? null,
     keep: (name, value) => set(name, value, database.useStore('kept')),
     onOtherTab: (callback) => otherTabs.listen(callback),
+    onClosed: (callback) => database.onClosed(callback),
     mergeIn: async (incoming) => {
       try {
         const { mergeIn } = await import('./merge-in.ts');

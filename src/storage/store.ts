@@ -8,7 +8,7 @@ export interface Change {
   puts: Put[];
   /** The pack's card after the change; `changedAtMs` is filled in by the store. */
   card: PackCard;
-  /** Bytes that come with it: of photos, thumbnails and originals, and of logs. */
+  /** Bytes that come with it: of photos, thumbnails and originals, of logs, and of a sheet that is closed. */
   photos?: NewPhotoBytes[];
   /** The definition the record is graded by, kept by hash (with the change that names it). */
   definition?: { sha256: string; text: string };
@@ -22,9 +22,12 @@ export type Put =
   | { subject: string; part: string; gone: true; why?: string };
 
 /** Where bytes lie, each under its SHA-256; a thumbnail under its photo's. */
-export type Shelf = 'photos' | 'thumbs' | 'originals' | 'logs';
+export type Shelf = 'photos' | 'thumbs' | 'originals' | 'logs' | 'sealed';
 
-/** Named for what it mostly is; a log's bytes come the same way, at most MAX_LOG_BYTES, and are kept as LOG_TYPE. */
+/**
+ * Named for what it mostly is; a log's bytes come the same way, at most MAX_LOG_BYTES, and are kept as LOG_TYPE, and so
+ * does the JSON of a closed sheet.
+ */
 export interface NewPhotoBytes {
   sha256: string;
   shelf: Shelf;
@@ -48,11 +51,17 @@ export interface Store {
   undoLabel(packId: string): Promise<string | null>;
   /** Rewrites the earlier values with new stamps; returns what was written. `cardOf` computes the card from all entries. */
   undo(packId: string, cardOf: (entries: Entry[]) => PackCard): Promise<WriteResult>;
-  photo(sha256: string, shelf?: Exclude<Shelf, 'logs'>): Promise<PhotoBytes | null>;
+  photo(sha256: string, shelf?: Exclude<Shelf, 'logs' | 'sealed'>): Promise<PhotoBytes | null>;
   /** The bytes of a log file as it was taken in. */
   log(sha256: string): Promise<PhotoBytes | null>;
+  /** The sealed JSON of a closed sheet. */
+  sealed(sha256: string): Promise<PhotoBytes | null>;
   definitionText(sha256: string): Promise<string | null>;
   keepDefinition(sha256: string, text: string): Promise<void>;
+  /** Every definition kept here: loaded by hand, come with a bundle, or the one a record is graded by. */
+  definitions(): Promise<{ sha256: string; text: string }[]>;
+  /** Takes a definition off this phone unless a record, put away or not, is or was graded by it. */
+  removeDefinition(sha256: string): Promise<DefinitionRemoval>;
   /** Takes every trace of a pack off this phone (demo packs; packs removed for good). Bytes used by others stay. */
   erase(packId: string): Promise<void>;
   /** Settings and small device facts that are no part of any record: theme, hand, units, awaited photo, last pack. */
@@ -60,6 +69,8 @@ export interface Store {
   keep(name: string, value: unknown): Promise<void>;
   /** Calls back when another tab has written this pack; returns how to stop. */
   onOtherTab(callback: (packId: string) => void): () => void;
+  /** Calls back when the database can no longer be used: a newer Underlid asked for it, or the browser closed it. */
+  onClosed(callback: (because: 'old' | 'closed') => void): () => void;
   /** Merges one pack of a checked bundle by stamp, under the stamps it came with. For restoreBundle. */
   mergeIn(incoming: Incoming): Promise<MergeResult>;
   /** Photos of packs other than demo packs whose bytes never went into a backup. */
@@ -70,6 +81,10 @@ export interface Store {
   noteBackup(hashes: readonly string[]): Promise<void>;
   close(): void;
 }
+
+export type DefinitionRemoval =
+  | { ok: true }
+  | { ok: false; usedBy: { packId: string; name: string; sample: string }[] };
 
 /** One pack of a bundle that has passed every check. */
 export interface Incoming {
@@ -97,8 +112,9 @@ export interface Merged {
   broughtBack: EntryKey[];
   /** Photos of the merged record whose bytes neither came nor are here: they may be in another part. */
   missingPhotos: string[];
-  /** The same of logs. */
+  /** The same of logs, and of the sealed JSON of closed sheets. */
   missingLogs: string[];
+  missingSealed: string[];
 }
 
 /** How opening went. `vanished`: the marker outside says there was a database, last seen `since`, and it is empty now. */

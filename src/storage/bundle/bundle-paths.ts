@@ -1,3 +1,4 @@
+import { SHELVES } from '../byte-uses.ts';
 import type { Shelf } from '../store.ts';
 
 /** Where things lie in a part. Thumbnails carry their photo's hash, everything else its own. */
@@ -6,7 +7,14 @@ export const entriesPath = (packId: string) => `entries/${packId}.json`;
 export const annotationsPath = (packId: string) => `annotations/${packId}.json`;
 export const definitionPath = (sha256: string) => `definitions/${sha256}.json`;
 /** A log is any text a bench has written, so its name claims nothing. */
-export const bytesPath = (shelf: Shelf, sha256: string) => `${shelf}/${sha256}${shelf === 'logs' ? '' : '.jpg'}`;
+const ENDINGS: Readonly<Record<Shelf, string>> = {
+  photos: '.jpg',
+  thumbs: '.jpg',
+  originals: '.jpg',
+  logs: '',
+  sealed: '.json',
+};
+export const bytesPath = (shelf: Shelf, sha256: string) => `${shelf}/${sha256}${ENDINGS[shelf]}`;
 
 export type BundlePath =
   | { kind: 'entries' | 'annotations'; packId: string }
@@ -25,9 +33,7 @@ export function readPath(path: string): BundlePath | null {
     return { kind: folder, packId: name };
   }
   if (folder === 'definitions' && isHash && ending === 'json') return { kind: folder, sha256: name };
-  if ((folder === 'photos' || folder === 'thumbs' || folder === 'originals') && isHash && ending === 'jpg') {
-    return { kind: 'bytes', shelf: folder, sha256: name };
-  }
-  if (folder === 'logs' && isHash && ending === undefined) return { kind: 'bytes', shelf: folder, sha256: name };
+  const shelf = SHELVES.find((one) => one === folder);
+  if (shelf !== undefined && isHash && path === bytesPath(shelf, name)) return { kind: 'bytes', shelf, sha256: name };
   return { kind: 'other' };
 }

@@ -71,8 +71,8 @@ interface Shelved {
   sha256: string;
 }
 
-/** The bytes a record needs, those that belong together in one group: a photo's, or a log's. */
-function bytesOf({ photos, tests }: PackRecord): Shelved[][] {
+/** The bytes a record needs, those that belong together in one group: a photo's, a log's, a sealed sheet's. */
+function bytesOf({ photos, tests, closings }: PackRecord): Shelved[][] {
   return [
     ...photos.map(({ id, keptOriginal }): Shelved[] => [
       { shelf: 'photos', sha256: id },
@@ -80,6 +80,7 @@ function bytesOf({ photos, tests }: PackRecord): Shelved[][] {
       ...(keptOriginal === undefined ? [] : [{ shelf: 'originals' as const, sha256: keptOriginal }]),
     ]),
     ...tests.logs.map(({ id }): Shelved[] => [{ shelf: 'logs', sha256: id }]),
+    ...closings.map(({ sha256 }): Shelved[] => [{ shelf: 'sealed', sha256 }]),
   ];
 }
 
@@ -109,7 +110,10 @@ async function definitionFile(
 
 async function bytesFile(store: Store, { shelf, sha256 }: Shelved, leftOut: LeftOut[]): Promise<PlannedFile | null> {
   const path = bytesPath(shelf, sha256);
-  const contentNow = () => (shelf === 'logs' ? store.log(sha256) : store.photo(sha256, shelf));
+  const contentNow = () => {
+    if (shelf === 'logs') return store.log(sha256);
+    return shelf === 'sealed' ? store.sealed(sha256) : store.photo(sha256, shelf);
+  };
   const content = await contentNow();
   const hash = content === null ? null : await sha256Of(content.bytes);
   if (content === null || hash === null || (shelf !== 'thumbs' && hash !== sha256)) {

@@ -2,7 +2,7 @@ import { type Ladder, OUR_LADDER } from '../../migrations/lift-entry.ts';
 import type { BundleRefusal, Manifest } from '../../schema/bundle.ts';
 import type { Entry } from '../../schema/entry.ts';
 import { LOG_TYPE } from '../log-type.ts';
-import type { Incoming } from '../store.ts';
+import type { Incoming, Shelf } from '../store.ts';
 import { MAX_LOG_BYTES } from './bundle-limits.ts';
 import { type BundlePath, readPath } from './bundle-paths.ts';
 import { readEntries } from './read-entries.ts';
@@ -77,6 +77,14 @@ interface CheckedFile {
   ladder: Ladder;
 }
 
+const TYPES: Readonly<Record<Shelf, string>> = {
+  photos: 'image/jpeg',
+  thumbs: 'image/jpeg',
+  originals: 'image/jpeg',
+  logs: LOG_TYPE,
+  sealed: 'application/json',
+};
+
 function isLog(place: BundlePath): boolean {
   return place.kind === 'bytes' && place.shelf === 'logs';
 }
@@ -102,8 +110,9 @@ function takeIn(bundle: VerifiedPart, { path, place, sha256, bytes, ladder }: Ch
     if (shelf !== 'thumbs' && place.sha256 !== sha256)
       throw new RefusedBundle('checksum', `${path} is not what its name says`);
     // Whatever a log holds is only ever read as text.
-    if (shelf !== 'logs' && !beginsLikeJpeg(bytes)) throw new RefusedBundle('notAPhoto', path);
-    bundle.bytes.push({ sha256: place.sha256, shelf, type: shelf === 'logs' ? LOG_TYPE : 'image/jpeg', bytes });
+    if (shelf === 'sealed') safeJson(path, bytes);
+    else if (shelf !== 'logs' && !beginsLikeJpeg(bytes)) throw new RefusedBundle('notAPhoto', path);
+    bundle.bytes.push({ sha256: place.sha256, shelf, type: TYPES[shelf], bytes });
   } else {
     bundle.skipped.push(path);
   }
