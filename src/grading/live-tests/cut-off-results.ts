@@ -71,6 +71,7 @@ function remainsOf(kind: CutOffKind, trials: readonly CutOffTrial[]): CutOffRema
   const isSettled = trials.some(({ verdict }) => verdict !== null && verdict !== 'notTested');
   const acted = trials.map(({ cutOff }) => cutOff).filter((cutOff) => cutOff.acted);
   const remains: CutOffRemains[] = isSettled ? [] : [unsettledBy(trials)];
+  if (isSettled && trials.every(({ cutOff }) => isByPackVoltsOnly(cutOff))) remains.push('cells');
   if (acted.length > 0 && acted.every(({ recovery }) => recovery === undefined)) remains.push('recovery');
   if (kind === 'lowVoltage' && acted.length > 0 && acted.every(({ wakeUp }) => wakeUp === undefined)) {
     remains.push('wakeUp');
@@ -82,4 +83,10 @@ function remainsOf(kind: CutOffKind, trials: readonly CutOffTrial[]): CutOffRema
 function unsettledBy(trials: readonly CutOffTrial[]): CutOffRemains {
   if (trials.every(({ cutOff }) => figureOf(cutOff) === null)) return 'figure';
   return trials.every(({ verdict }) => verdict === null) ? 'limit' : 'further';
+}
+
+/** Pack volts say when it acted, not how far the worst cell had gone by then: the item's grade stays open. */
+export function isByPackVoltsOnly({ kind, packVoltageV, worstCellVoltageV }: CutOff): boolean {
+  const isOfVolts = kind === 'highVoltage' || kind === 'lowVoltage';
+  return isOfVolts && packVoltageV !== undefined && worstCellVoltageV === undefined;
 }

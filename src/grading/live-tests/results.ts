@@ -249,7 +249,7 @@ export interface CutOffTrial {
  * What is still to be tried of one cut-off, or noted of it: any trial; the figure at which it acted or ended; the limit
  * it is held against; a trial that goes far enough; how the pack came back; what it needs to wake.
  */
-export type CutOffRemains = 'trial' | 'figure' | 'limit' | 'further' | 'recovery' | 'wakeUp';
+export type CutOffRemains = 'trial' | 'figure' | 'limit' | 'further' | 'cells' | 'recovery' | 'wakeUp';
 
 export interface CutOffResult {
   kind: CutOffKind;

@@ -107,6 +107,13 @@ describe('what remains', () => {
     expect(resultOf('lowVoltage', [low]).remains).toEqual(['recovery', 'wakeUp']);
   });
 
+  it('is the cells where 20.5 V of the pack is all that was read when it acted, and not once 2.6 V of the worst cell was', () => {
+    const byPack = { acted: true, packVoltageV: 20.5, recovery: 'chargerOn', wakeUp: 'anyCharger' };
+    const eight = { cellsInSeries: 8 };
+    expect(resultOf('lowVoltage', [byPack], eight).remains).toEqual(['cells']);
+    expect(resultOf('lowVoltage', [byPack, { acted: true, worstCellVoltageV: 2.6 }], eight).remains).toEqual([]);
+  });
+
   it('is nothing where one trial settled it and another noted how it came back', () => {
     const trials = [
       { acted: false, worstCellVoltageV: 2.7 },

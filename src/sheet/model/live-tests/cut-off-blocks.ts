@@ -1,4 +1,4 @@
-import { cutOffResults } from '../../../grading/live-tests/cut-off-results.ts';
+import { cutOffResults, isByPackVoltsOnly } from '../../../grading/live-tests/cut-off-results.ts';
 import type { CutOffLimit, CutOffResult, CutOffTrial } from '../../../grading/live-tests/results.ts';
 import type { CutOffKind } from '../../../schema/live-tests/cut-off.ts';
 import { formatTemperature } from '../../../text/format-unit.ts';
@@ -90,6 +90,7 @@ function marksOf({ cutOff }: CutOffTrial): string[] {
     ...(cutOff.sensorAfter === 'melted' ? [say.sensorMelted] : []),
     ...(cutOff.by === 'thermalSwitch' ? [say.switchMark] : []),
     ...(cutOff.method === 'icePack' ? [say.icePackMark] : []),
+    ...(isByPackVoltsOnly(cutOff) ? [say.packVoltsMark] : []),
   ];
 }
 
