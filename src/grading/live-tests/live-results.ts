@@ -14,21 +14,28 @@ import { resistanceResults } from './resistance-result.ts';
 import type { LiveResults } from './results.ts';
 import { rulerResults } from './ruler-results.ts';
 
-/** All that the live tests of one record come to. Rulers need the record's photos; without them they have no distance. */
-export function liveResults(tested: Tested & Partial<Pick<PackRecord, 'photos'>>): LiveResults {
-  return {
-    capacity: capacityResult(tested),
-    overcurrent: overcurrentResult(tested),
-    fuse: fuseResult(tested),
-    leads: leadResults(tested),
-    mainLeadsAllowableA: mainLeadsAllowableA(tested),
-    cells: cellsResults(tested),
-    resistances: resistanceResults(tested),
-    joints: jointResults(tested),
-    drains: drainResults(tested),
-    parallelRuns: parallelResults(tested),
-    cutOffs: cutOffResults(tested),
-    cellMarks: cellMarkResults(tested),
-    rulers: rulerResults(tested),
-  };
+/** Rulers need the record's photos; without them they have no distance. */
+export type LiveTested = Tested & Partial<Pick<PackRecord, 'photos'>>;
+
+/** How each matter of the live tests is worked out. */
+export const LIVE_RESULT_OF: { readonly [M in keyof LiveResults]: (tested: LiveTested) => LiveResults[M] } = {
+  capacity: capacityResult,
+  overcurrent: overcurrentResult,
+  fuse: fuseResult,
+  leads: leadResults,
+  mainLeadsAllowableA,
+  cells: cellsResults,
+  resistances: resistanceResults,
+  joints: jointResults,
+  drains: drainResults,
+  parallelRuns: parallelResults,
+  cutOffs: cutOffResults,
+  cellMarks: cellMarkResults,
+  rulers: rulerResults,
+};
+
+/** All that the live tests of one record come to. */
+export function liveResults(tested: LiveTested): LiveResults {
+  const results = Object.entries(LIVE_RESULT_OF).map(([matter, resultOf]) => [matter, resultOf(tested)]);
+  return Object.fromEntries(results) as LiveResults;
 }
