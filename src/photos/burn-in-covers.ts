@@ -1,4 +1,4 @@
-import { jpegLayout } from './jpeg-layout.ts';
+import { jpegLayout } from '../schema/jpeg-layout.ts';
 import { COVERED_JPEG_QUALITY } from './limits.ts';
 import type { SizePx } from './orientation.ts';
 import { pictureSurface } from './picture-surface.ts';

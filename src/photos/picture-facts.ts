@@ -1,6 +1,6 @@
+import { type JpegLayout, jpegLayout, MARKER } from '../schema/jpeg-layout.ts';
 import { gifFacts, heifFacts, pngFacts, webpFacts } from './container-facts.ts';
 import { readExif } from './exif.ts';
-import { type JpegLayout, jpegLayout, MARKER } from './jpeg-layout.ts';
 import type { Orientation, SizePx } from './orientation.ts';
 import { type PictureFormat, textAt } from './sniff-format.ts';
 

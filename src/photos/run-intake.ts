@@ -1,5 +1,5 @@
+import { jpegLayout } from '../schema/jpeg-layout.ts';
 import type { Intake, IntakeOptions, IntakeProblem, IntakeStep, TakenIn } from './intake.ts';
-import { jpegLayout } from './jpeg-layout.ts';
 import { DETAIL_LONGEST_PX, MEMORY_SUSPECT_PIXELS, MOST_BYTES, MOST_PIXELS, STORED_LONGEST_PX } from './limits.ts';
 import { type PictureFacts, pictureFacts } from './picture-facts.ts';
 import { sha256Hex } from './sha256-hex.ts';

@@ -1,4 +1,4 @@
-import { type JpegLayout, type JpegSegment, MARKER } from './jpeg-layout.ts';
+import { type JpegLayout, type JpegSegment, MARKER } from '../schema/jpeg-layout.ts';
 import type { Orientation } from './orientation.ts';
 import { textAt } from './sniff-format.ts';
 

@@ -1,8 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { jpegLayout } from '../../src/photos/jpeg-layout.ts';
 import { pictureFacts } from '../../src/photos/picture-facts.ts';
 import { type KeptMetadata, stripMetadata } from '../../src/photos/strip-metadata.ts';
+import { jpegLayout } from '../../src/schema/jpeg-layout.ts';
 import { cameraJpeg, holdsPosition, jpegSegment, PLACE_TEXT } from '../browser/photographs/camera-jpeg.ts';
 import { exifBlock } from '../browser/photographs/exif-block.ts';
 import { FRAME, jpegOf, SCAN, TABLES } from './hand-built-jpeg.ts';

@@ -1,9 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { jpegLayout } from '../../src/photos/jpeg-layout.ts';
+import { jpegLayout } from '../../src/schema/jpeg-layout.ts';
 import { cameraJpeg, jpegSegment } from '../browser/photographs/camera-jpeg.ts';
 import { genuinePhoto } from '../browser/photographs/genuine-photo.ts';
-import { EOI, FRAME, jpegOf, SCAN, SOI, TABLES } from './hand-built-jpeg.ts';
+import { EOI, FRAME, jpegOf, SCAN, SOI, TABLES } from '../photos/hand-built-jpeg.ts';
 
 // Expected values: marker codes and segment layout of ISO/IEC 10918-1 Annex B.
 
