@@ -7,7 +7,7 @@ export interface Database {
   useStore(name: StoreName): UseStore;
   /** Runs `work` in one transaction; resolves when it has completed, rejects when it has left nothing behind. */
   transact<T>(mode: IDBTransactionMode, names: StoreName[], work: (tx: IDBTransaction) => T | Promise<T>): Promise<T>;
-  /** Why it can no longer be used; null while it can. `old`: a newer tab asked for the database. */
+  /** Why it can no longer be used; null while it can. `old`: a newer tab asked for the database; `closed`: it was cut off or deleted. */
   closedBecause(): 'old' | 'closed' | null;
   /** Calls back once it can no longer be used, unless it was closed from here; returns how to stop listening. */
   onClosed(callback: (because: 'old' | 'closed') => void): () => void;
@@ -67,8 +67,9 @@ function databaseOver(db: IDBDatabase): Database {
     because = why;
     for (const listener of listeners) listener(why);
   };
-  db.onversionchange = () => {
-    lose('old');
+  db.onversionchange = ({ newVersion }) => {
+    // Null: somebody deletes the database. Nobody newer has it then.
+    lose(newVersion === null ? 'closed' : 'old');
     db.close();
   };
   db.onclose = () => lose('closed');

@@ -13,14 +13,14 @@ import type { StoreEnvironment } from './open-store.ts';
 import { rangeUnder } from './pack-range.ts';
 import type { Store, WriteProblem, WriteResult } from './store.ts';
 import { clockIn, type Writer } from './stored-clock.ts';
-import { newestLabel, takeStepBack } from './undo-steps.ts';
+import { newestLabel, type Tab, takeStepBack } from './undo-steps.ts';
 
 /** The Store over an open database. Reads reject once it is closed; writes say so. What only writes is fetched when first used. */
-export function makeStore(database: Database, environment: StoreEnvironment, deviceId: string): Store {
+export function makeStore(database: Database, environment: StoreEnvironment, { deviceId, tab }: Identity): Store {
   const { otherTabs, marker } = environment;
-  const writer = (): Writer => ({ deviceId, nowMs: environment.nowMs() });
+  const writer = (): Writer => ({ deviceId, tabId: tab.id, nowMs: environment.nowMs() });
 
-  const noteMarker = () => noteDatabase(database, { marker, ...writer() });
+  const noteMarker = () => noteDatabase(database, { marker, deviceId, nowMs: environment.nowMs() });
   const countUnsaved = (subject: 'photo' | 'log') =>
     database.transact('readonly', ['entries', 'cards', 'uses'], (tx) => inNoBackup(tx, subject));
   const failure = (error: unknown): Failure => ({ ok: false, ...problemOf(error, database) });
@@ -41,10 +41,10 @@ export function makeStore(database: Database, environment: StoreEnvironment, dev
         return failure(error);
       }
     },
-    undoLabel: (packId) => database.transact('readonly', ['undo'], (tx) => newestLabel(tx, packId)),
+    undoLabel: (packId) => database.transact('readonly', ['undo'], (tx) => newestLabel(tx, packId, tab)),
     undo: async (packId, cardOf) => {
       try {
-        const work = (tx: IDBTransaction) => undoIn(tx, { packId, cardOf, writer: writer() });
+        const work = (tx: IDBTransaction) => undoIn(tx, { packId, cardOf, tab, writer: writer() });
         const result = await database.transact('readwrite', ['entries', 'cards', 'undo', 'device'], work);
         if (result === null) return { ok: false, problem: 'failed', detail: 'there is no step to take back' };
         otherTabs.tell(packId);
@@ -96,17 +96,23 @@ export function makeStore(database: Database, environment: StoreEnvironment, dev
   };
 }
 
+interface Identity {
+  deviceId: string;
+  tab: Tab;
+}
+
 type Failure = { ok: false; problem: WriteProblem; detail: string };
 
 interface Undo {
   packId: string;
   cardOf(entries: Entry[]): PackCard;
   writer: Writer;
+  tab: Tab;
 }
 
-async function undoIn(tx: IDBTransaction, { packId, cardOf, writer }: Undo): Promise<WriteResult | null> {
+async function undoIn(tx: IDBTransaction, { packId, cardOf, writer, tab }: Undo): Promise<WriteResult | null> {
   const clock = await clockIn(tx, writer);
-  const entries = await takeStepBack(tx, packId, clock);
+  const entries = await takeStepBack(tx, packId, { clock, tab });
   if (entries === null) return null;
   const at = entries.at(-1)?.at ?? clock.draw();
   clock.save();

@@ -6,6 +6,7 @@ import { noteDatabase } from './note-database.ts';
 import { type OtherTabs, otherTabsOver } from './other-tabs.ts';
 import { localStorageMarker, type OutsideMarker, readMarker } from './outside-marker.ts';
 import type { OpenResult } from './store.ts';
+import { newestStampIn } from './stored-clock.ts';
 
 /** Everything the store takes from its surroundings. */
 export interface StoreEnvironment {
@@ -38,7 +39,7 @@ export async function openStore(given: Partial<StoreEnvironment> = {}): Promise<
     ladder,
   };
   try {
-    const { deviceId, packCount } = await firstLook(opened.database, environment);
+    const { deviceId, packCount, openedAt } = await firstLook(opened.database, environment);
     const note = readMarker(environment.marker);
     const vanished = note !== null && note.deviceId !== deviceId && note.packCount > 0 && packCount === 0;
     if (packCount > 0) {
@@ -46,7 +47,7 @@ export async function openStore(given: Partial<StoreEnvironment> = {}): Promise<
     }
     return {
       ok: true,
-      store: makeStore(opened.database, environment, deviceId),
+      store: makeStore(opened.database, environment, { deviceId, tab: { id: environment.randomId(), openedAt } }),
       vanished: vanished ? { since: note.at, packCount: note.packCount } : null,
     };
   } catch (error) {
@@ -65,7 +66,11 @@ function firstLook(database: Database, { randomId: draw }: StoreEnvironment) {
     const present = await promisifyRequest<string | undefined>(device.get(DEVICE_ID));
     const deviceId = present ?? draw();
     if (present === undefined) device.put(deviceId, DEVICE_ID);
-    return { deviceId, packCount: await promisifyRequest(tx.objectStore('cards').count()) };
+    return {
+      deviceId,
+      packCount: await promisifyRequest(tx.objectStore('cards').count()),
+      openedAt: await newestStampIn(tx),
+    };
   });
 }
 

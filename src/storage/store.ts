@@ -47,7 +47,7 @@ export interface Store {
   cards(): Promise<PackCard[]>;
   entriesOf(packId: string): Promise<Entry[]>;
   write(change: Change): Promise<WriteResult>;
-  /** The newest step that can be taken back, or null. */
+  /** The newest step that this tab can take back, or null: its own, or one that stood when it was opened. */
   undoLabel(packId: string): Promise<string | null>;
   /** Rewrites the earlier values with new stamps; returns what was written. `cardOf` computes the card from all entries. */
   undo(packId: string, cardOf: (entries: Entry[]) => PackCard): Promise<WriteResult>;

@@ -2,9 +2,10 @@ import { promisifyRequest } from 'idb-keyval';
 import { nextStamp } from '../record/next-stamp.ts';
 import type { Stamp } from '../schema/stamp.ts';
 
-/** Who writes, and when by the wall clock. */
+/** Who writes, in which tab, and when by the wall clock. */
 export interface Writer {
   deviceId: string;
+  tabId: string;
   nowMs: number;
 }
 
@@ -19,9 +20,9 @@ export interface StoredClock {
 const CLOCK = 'clock';
 
 /** Two tabs can never draw the same stamp: the row is read and written in one transaction. */
-export async function clockIn(tx: IDBTransaction, { deviceId, nowMs }: Writer): Promise<StoredClock> {
+export async function clockIn(tx: IDBTransaction, { deviceId, nowMs }: Omit<Writer, 'tabId'>): Promise<StoredClock> {
   const rows = tx.objectStore('device');
-  let seen: Stamp | null = (await promisifyRequest<Stamp | undefined>(rows.get(CLOCK))) ?? null;
+  let seen = await newestStampIn(tx);
   return {
     draw: () => {
       seen = nextStamp({ seen, nowMs, deviceId });
@@ -34,4 +35,9 @@ export async function clockIn(tx: IDBTransaction, { deviceId, nowMs }: Writer): 
       if (seen !== null) rows.put(seen, CLOCK);
     },
   };
+}
+
+/** The newest stamp this device has drawn or met; null before the first. */
+export async function newestStampIn(tx: IDBTransaction): Promise<Stamp | null> {
+  return (await promisifyRequest<Stamp | undefined>(tx.objectStore('device').get(CLOCK))) ?? null;
 }

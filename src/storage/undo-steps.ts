@@ -1,6 +1,7 @@
 import { promisifyRequest } from 'idb-keyval';
 import { canonicalJson } from '../record/canonical-json.ts';
 import type { Entry } from '../schema/entry.ts';
+import type { Stamp } from '../schema/stamp.ts';
 import { rangeUnder } from './pack-range.ts';
 import type { StoredClock } from './stored-clock.ts';
 
@@ -11,6 +12,18 @@ const MAX_STEPS = 50;
 export interface UndoStep {
   label: string;
   rows: { before: Entry | null; after: Entry }[];
+  /** The tab that wrote it; steps of earlier versions have none. */
+  tab?: string;
+}
+
+/**
+ * One tab on the database. It takes back its own steps and those it found when it was opened, never one that another
+ * tab has made since: whoever taps Undo means what this screen did.
+ */
+export interface Tab {
+  id: string;
+  /** The newest stamp drawn before it was opened; null when there was none. */
+  openedAt: Stamp | null;
 }
 
 /** Keeps a step under its stamp and lets the oldest beyond 50 go. */
@@ -23,8 +36,8 @@ export async function keepStep(tx: IDBTransaction, packId: string, at: string, s
   for (const key of oldest) steps.delete(key);
 }
 
-export async function newestLabel(tx: IDBTransaction, packId: string): Promise<string | null> {
-  const cursor = await promisifyRequest(tx.objectStore('undo').openCursor(rangeUnder(packId), 'prev'));
+export async function newestLabel(tx: IDBTransaction, packId: string, tab: Tab): Promise<string | null> {
+  const cursor = await newestOf(tx, packId, tab);
   return cursor === null ? null : (cursor.value as UndoStep).label;
 }
 
@@ -33,8 +46,12 @@ export async function newestLabel(tx: IDBTransaction, packId: string): Promise<s
  * lets the step go. A value that something else has changed since (another tab, a restore) stays as it is.
  * Null when there is no step.
  */
-export async function takeStepBack(tx: IDBTransaction, packId: string, clock: StoredClock): Promise<Entry[] | null> {
-  const cursor = await promisifyRequest(tx.objectStore('undo').openCursor(rangeUnder(packId), 'prev'));
+export async function takeStepBack(
+  tx: IDBTransaction,
+  packId: string,
+  { clock, tab }: { clock: StoredClock; tab: Tab },
+): Promise<Entry[] | null> {
+  const cursor = await newestOf(tx, packId, tab);
   if (cursor === null) return null;
   const { rows } = cursor.value as UndoStep;
   cursor.delete();
@@ -50,6 +67,19 @@ export async function takeStepBack(tx: IDBTransaction, packId: string, clock: St
     written.push(entry);
   }
   return written;
+}
+
+/** The newest step that this tab may take back. */
+async function newestOf(tx: IDBTransaction, packId: string, tab: Tab): Promise<IDBCursorWithValue | null> {
+  const request = tx.objectStore('undo').openCursor(rangeUnder(packId), 'prev');
+  for (;;) {
+    const cursor = await promisifyRequest(request);
+    if (cursor === null) return null;
+    const [, at] = cursor.key as [string, Stamp];
+    const isOlder = tab.openedAt !== null && at <= tab.openedAt;
+    if (isOlder || (cursor.value as UndoStep).tab === tab.id) return cursor;
+    cursor.continue();
+  }
 }
 
 /** By value, not by stamp: a later step taken back has written this one's value again under a new stamp. */

@@ -45,7 +45,9 @@ export async function writeChange(tx: IDBTransaction, change: Change, writer: Wr
   const brought = (change.photos ?? []).filter(({ shelf }) => shelf !== 'thumbs').map(({ sha256 }) => sha256);
   await noteUses(tx, packId, [...hashesUsedBy(written), ...brought]);
   if (change.definition) tx.objectStore('definitions').put(change.definition.text, change.definition.sha256);
-  if (change.undoLabel !== undefined) await keepStep(tx, packId, at, { label: change.undoLabel, rows });
+  if (change.undoLabel !== undefined) {
+    await keepStep(tx, packId, at, { label: change.undoLabel, rows, tab: writer.tabId });
+  }
 
   const cards = tx.objectStore('cards');
   const isNewPack = (await promisifyRequest(cards.getKey(packId))) === undefined;
