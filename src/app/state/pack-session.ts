@@ -47,6 +47,11 @@ export class PackSession {
     this.grade = gradeWhenChanged(definition.definition);
   }
 
+  /** Changes that are not written yet, oldest first. */
+  get unsaved(): readonly PendingChange[] {
+    return this.waiting;
+  }
+
   /** Resolves when the change is written, or when it could not be (see `saving`). */
   async put(change: PendingChange): Promise<boolean> {
     // At one stroke: nobody may take what is not written yet for saved.
