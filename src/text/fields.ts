@@ -1,5 +1,7 @@
 /** What is said of text that was typed into a box. */
 export const fieldWords = {
+  elsewhere: (value: string) =>
+    `Changed meanwhile in another tab: it now says ${value === '' ? 'nothing' : `“${value}”`}. What you type here takes its place.`,
   notANumber: (text: string) => `“${text}” is not a number: type digits with a point or a comma. It is not saved yet.`,
   notWhole: 'A whole number is needed here. It is not saved yet.',
   positive: 'A number above zero is needed here. It is not saved yet.',

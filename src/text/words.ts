@@ -12,6 +12,12 @@ export const words = {
   saving: 'saving …',
   notSaved: 'not saved',
   tryAgain: 'Try again',
+  notSavedWhat: (names: readonly string[]) => {
+    const shown = names.slice(0, 3).join(', ');
+    return `Not saved: ${names.length > 3 ? `${shown} and ${names.length - 3} more` : shown}.`;
+  },
+  notSavedOf: (packs: readonly string[]) => `Not saved yet: something of ${packs.join(', ')}.`,
+  draftsNotKept: 'Not kept: what you typed or ticked here. It stays on the screen as long as the page is open.',
   safety: 'safety',
   stop: 'stop',
   takenBack: (label: string) => `taken back: ${label}`,
@@ -28,7 +34,7 @@ export const words = {
 export const writeProblems = {
   quotaFull:
     'This phone has no room left for Underlid. What you did is still on the screen. Save everything as a bundle in Keep, free some space, then try again.',
-  old: 'A newer Underlid is open in another tab and has taken over the records. Close this tab or load it again; what was saved is there.',
+  old: 'A newer Underlid has taken over the records, perhaps in another tab. Load this page again; what was saved is there.',
   closed:
     'The connection to this phone’s records was lost. What you did is still on the screen: try again, or load the page again.',
   failed:

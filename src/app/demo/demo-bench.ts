@@ -4,7 +4,8 @@ import { cardFromEntries } from '../card-of.ts';
 import { utcOffsetMinutes } from '../clock.ts';
 import { refreshBench } from '../state/bench.ts';
 import { builtInDefinition, type LoadedDefinition } from '../state/definitions.ts';
-import { forgetOpenPack } from '../state/open-pack.ts';
+import { eraseFromPhone } from '../state/kept.ts';
+import { dropOpenPack } from '../state/open-pack.ts';
 import { provisionalEntries } from '../state/provisional.ts';
 import { store } from '../state/store.ts';
 import type { DemoPack } from './demo-pack.ts';
@@ -22,7 +23,8 @@ const PACKS: readonly DemoPack[] = [DIPPER, WREN];
  * Returns null, or why it could not be written: then no trace of it stays.
  */
 export async function layOutDemo(): Promise<WriteProblem | null> {
-  await erasePacks();
+  const inTheWay = await erasePacks();
+  if (inTheWay !== null) return inTheWay;
   const [definition] = await Promise.all([builtInDefinition(), loadTypeface()]);
   for (const pack of PACKS) {
     const problem = await layOut(pack, definition);
@@ -35,17 +37,20 @@ export async function layOutDemo(): Promise<WriteProblem | null> {
   return null;
 }
 
-/** Takes every trace of the two packs off this phone. */
-export async function putDemoAway(): Promise<void> {
-  await erasePacks();
+/** Takes every trace of the two packs off this phone; null, or why that failed. */
+export async function putDemoAway(): Promise<WriteProblem | null> {
+  const problem = await erasePacks();
   await refreshBench();
+  return problem;
 }
 
-async function erasePacks(): Promise<void> {
+async function erasePacks(): Promise<WriteProblem | null> {
   for (const { packId } of PACKS) {
-    await store().erase(packId);
-    forgetOpenPack(packId);
+    const problem = await eraseFromPhone(packId);
+    if (problem !== null) return problem;
+    dropOpenPack(packId);
   }
+  return null;
 }
 
 async function layOut(pack: DemoPack, { definition, sha256, text }: LoadedDefinition): Promise<WriteProblem | null> {

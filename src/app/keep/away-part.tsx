@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import type { PackCard } from '../../schema/pack-card.ts';
 import { keepWords as say } from '../../text/keep.ts';
-import { words } from '../../text/words.ts';
+import { words, writeProblems } from '../../text/words.ts';
 import { Dialog } from '../../ui/dialog.tsx';
 import { cards, refreshBench } from '../state/bench.ts';
-import { forgetOpenPack, opened, openPack } from '../state/open-pack.ts';
-import { store } from '../state/store.ts';
+import { eraseFromPhone } from '../state/kept.ts';
+import { dropOpenPack, forgetOpenPack, opened, openPack } from '../state/open-pack.ts';
 
 /** Packs put away: bring one back, or remove it for good. */
 export function AwayPart() {
@@ -17,14 +17,18 @@ export function AwayPart() {
   async function bringBack({ packId, name, sample }: PackCard) {
     forgetOpenPack(packId);
     await openPack(packId);
-    if (opened.value.state !== 'open') return;
-    const saved = await opened.value.session.put({ puts: [{ subject: 'pack', part: 'made', v: {} }] });
+    const now = opened.value;
+    if (now.state !== 'open') return;
+    const saved = await now.session.put({ puts: [{ subject: 'pack', part: 'made', v: {} }] });
+    const { saving } = now.session;
     if (saved) setSaid(say.isBack(words.packLabel(name, sample)));
+    else if (saving.value.now === 'notSaved') setSaid(writeProblems[saving.value.problem]);
   }
   async function remove({ packId, name, sample }: PackCard) {
     setAsking(null);
-    forgetOpenPack(packId);
-    await store().erase(packId);
+    const problem = await eraseFromPhone(packId);
+    if (problem !== null) return setSaid(writeProblems[problem]);
+    dropOpenPack(packId);
     await refreshBench();
     setSaid(say.isRemoved(words.packLabel(name, sample)));
   }

@@ -7,6 +7,7 @@ import { lidOffWords } from '../../text/item.ts';
 import { SENSOR_CAUTIONS, sensorWords as say } from '../../text/live-tests/sensor.ts';
 import { Screen } from '../../ui/screen.tsx';
 import { nowMs, utcOffsetMinutes } from '../clock.ts';
+import { NotSaved } from '../parts/not-saved.tsx';
 import { SafetyLine } from '../parts/safety-line.tsx';
 import { SmokeHelp } from '../parts/smoke-help.tsx';
 import { hrefTo } from '../route.ts';
@@ -62,10 +63,10 @@ function Cautious({ session }: { session: PackSession }) {
     const passedAtMs = Date.now();
     const day = localDay(passedAtMs, utcOffsetMinutes(passedAtMs));
     const v = { passedAtMs, day, acknowledged: SENSOR_CAUTIONS.map(({ id }) => id) };
-    const saved = await session.put({ puts: [{ subject: 'sensorGate', part: randomId(), v }] });
-    if (!saved) return;
+    // Nothing stays ticked for the next time, even if this passage has to be written again.
     setTicked(null);
     nowMs.value = passedAtMs;
+    await session.put({ puts: [{ subject: 'sensorGate', part: randomId(), v }] });
   }
   return (
     <Screen
@@ -81,6 +82,7 @@ function Cautious({ session }: { session: PackSession }) {
               {say.gateMissing(openCount)}
             </p>
           )}
+          <NotSaved session={session} />
           <button
             type="button"
             class="button primary"

@@ -1,4 +1,5 @@
 import { editingWords as say } from '../../text/live-tests/editing.ts';
+import { NotSaved } from '../parts/not-saved.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
 import type { PackSession } from '../state/pack-session.ts';
 
@@ -6,8 +7,11 @@ import type { PackSession } from '../state/pack-session.ts';
 export function TestSaved({ session, missing }: { session: PackSession; missing: readonly string[] }) {
   if (missing.length === 0) return <SavedLine session={session} />;
   return (
-    <p class="saved-line test-missing small" role="status">
-      {say.stillMissing(missing.join(', '))}
-    </p>
+    <>
+      <NotSaved session={session} />
+      <p class="saved-line test-missing small" role="status">
+        {say.stillMissing(missing.join(', '))}
+      </p>
+    </>
   );
 }

@@ -1,5 +1,5 @@
 import { type Signal, signal } from '@preact/signals';
-import { store } from '../state/store.ts';
+import { keepOnPhone, keptOnPhone } from '../state/kept.ts';
 import type { FilledIn } from './storable-test.ts';
 
 type Tests = Readonly<Record<string, FilledIn>>;
@@ -16,11 +16,9 @@ export function unfinishedTests(packId: string, kindId: string): Signal<Tests> {
   if (known) return known;
   const shelf = signal<Tests>({});
   shelves.set(name, shelf);
-  void store()
-    .kept<Tests>(name)
-    .then((found) => {
-      if (found !== null) shelf.value = { ...found, ...shelf.value };
-    });
+  void keptOnPhone<Tests>(name).then((found) => {
+    if (found !== null) shelf.value = { ...found, ...shelf.value };
+  });
   return shelf;
 }
 
@@ -29,7 +27,7 @@ export function keepUnfinished(place: { packId: string; kindId: string; id: stri
   const shelf = unfinishedTests(place.packId, place.kindId);
   const { [place.id]: _before, ...others } = shelf.value;
   shelf.value = test === null ? others : { ...others, [place.id]: test };
-  void store().keep(nameOf(place.packId, place.kindId), Object.keys(shelf.value).length === 0 ? null : shelf.value);
+  void keepOnPhone(nameOf(place.packId, place.kindId), Object.keys(shelf.value).length === 0 ? null : shelf.value);
 }
 
 function nameOf(packId: string, kindId: string): string {

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { MAX_NOTE } from '../../schema/text-limits.ts';
+import { fieldWords } from '../../text/fields.ts';
 import { itemWords } from '../../text/item.ts';
 import { words } from '../../text/words.ts';
 import { Dialog } from '../../ui/dialog.tsx';
@@ -15,8 +16,9 @@ export function NoteDialog({
   onClose: () => void;
 }) {
   const [text, setText] = useState(note);
+  const [before] = useState(note);
   return (
-    <Dialog title={itemWords.noteTitle} onClose={() => (text.trim() === note ? onClose() : onKeep(text.trim()))}>
+    <Dialog title={itemWords.noteTitle} onClose={() => (text.trim() === before ? onClose() : onKeep(text.trim()))}>
       <div class="field">
         <label for="note">{itemWords.noteHint}</label>
         <div class="box">
@@ -29,6 +31,11 @@ export function NoteDialog({
           />
         </div>
       </div>
+      {note !== before && (
+        <p class="small" role="status">
+          {fieldWords.elsewhere(note)}
+        </p>
+      )}
       <div class="row">
         <button type="button" class="button quiet" onClick={onClose}>
           {words.cancel}

@@ -1,6 +1,7 @@
-import { words, writeProblems } from '../../text/words.ts';
+import { words } from '../../text/words.ts';
 import { SavedMark } from '../../ui/saved-mark.tsx';
 import type { PackSession } from '../state/pack-session.ts';
+import { NotSaved } from './not-saved.tsx';
 
 /** Above the dock: whether the last change is saved, what it was, and the way to take it back. Keeps its height. */
 export function SavedLine({ session }: { session: PackSession }) {
@@ -9,18 +10,14 @@ export function SavedLine({ session }: { session: PackSession }) {
   const takenBack = session.takenBack.value;
   return (
     <div class="saved-line">
-      <SavedMark now={saving.now} onRetry={() => void session.flush()} />
+      <NotSaved session={session} />
+      <SavedMark now={saving.now} />
       <span class="saved-what" role="status">
         {takenBack === null ? (label ?? '') : words.takenBack(takenBack)}
       </span>
       <button type="button" class="button quiet" disabled={label === null} onClick={() => void session.undo()}>
         {words.undo}
       </button>
-      {saving.now === 'notSaved' && (
-        <p class="notice" role="alert">
-          {writeProblems[saving.problem]}
-        </p>
-      )}
     </div>
   );
 }

@@ -20,12 +20,21 @@ export interface AwaitedPhoto {
 export const droppedPhoto = signal<AwaitedPhoto | null>(null);
 
 export async function awaitPhoto(awaited: AwaitedPhoto): Promise<void> {
-  await store().keep('awaitedPhoto', awaited);
+  await keepAwaited(awaited);
 }
 
 export async function photoArrived(): Promise<void> {
   droppedPhoto.value = null;
-  await store().keep('awaitedPhoto', null);
+  await keepAwaited(null);
+}
+
+/** A phone that has no room left for it still opens its camera: only the reminder after a dropped page is lost. */
+async function keepAwaited(awaited: AwaitedPhoto | null): Promise<void> {
+  try {
+    await store().keep('awaitedPhoto', awaited);
+  } catch (error) {
+    console.warn('photo: a dropped page would not be noticed', error);
+  }
 }
 
 /** At the start: what was awaited when the page was dropped, if anything. */

@@ -10,6 +10,7 @@ import type { CalloutEditorProps } from '../../ui/callouts/callout-editor.tsx';
 import type { EditedCallout } from '../../ui/callouts/editing.ts';
 import { SavedMark } from '../../ui/saved-mark.tsx';
 import { Screen } from '../../ui/screen.tsx';
+import { NotSaved } from '../parts/not-saved.tsx';
 import { SmokeHelp } from '../parts/smoke-help.tsx';
 import { hrefTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
@@ -77,7 +78,8 @@ export function DrawOnPhoto({ session, photo, itemId, onDone }: DrawOnPhotoProps
       onDone={onDone}
     >
       <SmokeHelp record={record} />
-      <SavedMark now={session.saving.value.now} onRetry={() => void session.flush()} />
+      <SavedMark now={session.saving.value.now} />
+      <NotSaved session={session} />
     </Editor>
   );
 }

@@ -1,9 +1,10 @@
 import { useRef, useState } from 'preact/hooks';
 import { photoWords } from '../../text/photo-screens.ts';
 import { photoProblemSentence } from '../../text/photos.ts';
-import { words, writeProblems } from '../../text/words.ts';
+import { words } from '../../text/words.ts';
 import { Dialog } from '../../ui/dialog.tsx';
 import { nowMs } from '../clock.ts';
+import { NotSaved } from '../parts/not-saved.tsx';
 import type { PackSession } from '../state/pack-session.ts';
 import { addPhoto, takingIn } from './add-photo.ts';
 import { awaitPhoto, photoArrived } from './awaiting.ts';
@@ -37,21 +38,24 @@ export function PhotoTray({ session, zone, itemId, what, onAdded, onClose }: Pho
     input.value = '';
     const added: string[] = [];
     const wrong: string[] = [];
+    let waits = false;
     for (const file of files) {
       const result = await addPhoto(session, file, { zone, itemId, detail: detail.current });
       if (result.ok) added.push(result.photoId);
-      else if (result.problem === 'notSaved') wrong.push(notSavedSentence(session));
+      // It waits in the session: why, and the way to try again, stands here as on every screen.
+      else if (result.problem === 'notSaved') waits = true;
       else if (result.problem !== 'cancelled') wrong.push(photoProblemSentence(result.problem, result.fileName));
     }
     await photoArrived();
     if (wrong.length > 0) setProblems(wrong);
-    else if (added.length > 0) onAdded(added);
+    else if (added.length > 0 && !waits) onAdded(added);
   }
 
   const busy = takingIn.value;
   return (
     <Dialog title={photoWords.trayTitle} onClose={onClose}>
       <p class="muted">{what}</p>
+      <NotSaved session={session} />
       {problems.map((sentence) => (
         <p key={sentence} class="notice" role="alert">
           {sentence}
@@ -110,9 +114,4 @@ export function PhotoTray({ session, zone, itemId, what, onAdded, onClose }: Pho
       />
     </Dialog>
   );
-}
-
-function notSavedSentence(session: PackSession): string {
-  const saving = session.saving.value;
-  return saving.now === 'notSaved' ? writeProblems[saving.problem] : writeProblems.failed;
 }

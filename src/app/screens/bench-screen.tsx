@@ -22,13 +22,19 @@ export function BenchScreen() {
   const shown = here.filter((card) => matches(card, sought));
 
   async function begin() {
-    const { newPack } = await import('../new-pack.ts');
-    const packId = await newPack();
-    if (packId === null) setWrong(say.notBegun);
-    else goTo(hrefTo(packId, 'nameplate'));
+    try {
+      const { newPack } = await import('../new-pack.ts');
+      const packId = await newPack();
+      if (packId === null) setWrong(say.notBegun);
+      else goTo(hrefTo(packId, 'nameplate'));
+    } catch (error) {
+      console.error('new pack: not begun', error);
+      setWrong(say.notBegun);
+    }
   }
   async function demo() {
     setBusy(true);
+    setWrong(null);
     const { layOutDemo, putDemoAway } = await import('../demo/demo-bench.ts');
     try {
       const problem = demoIsIn ? await putDemoAway() : await layOutDemo();

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { PackRecord } from '../../record/pack-record.ts';
 import { randomId } from '../../storage/open-store.ts';
 import { formatClock, formatMoment, localDay } from '../../text/format-day.ts';
@@ -12,6 +12,7 @@ import { backToPack } from '../back-to-pack.ts';
 import { nowMs, utcOffsetMinutes } from '../clock.ts';
 import { GUARDED_FROM_V, type MakeSafeDraft, missingForMakeSafe } from '../make-safe-draft.ts';
 import { makeSafeGate } from '../make-safe-gate.ts';
+import { NotSaved } from '../parts/not-saved.tsx';
 import { SmokeHelp } from '../parts/smoke-help.tsx';
 import { Thumbs } from '../parts/thumbs.tsx';
 import { PhotoTray } from '../photos/photo-tray.tsx';
@@ -55,6 +56,7 @@ export function MakeSafeScreen({ session }: { session: PackSession }) {
       acknowledged: cautions.map(({ id }) => id),
     };
     const first = record.state === null;
+    setDraft(draft);
     const saved = await session.put({
       puts: [
         { subject: 'makeSafe', part: randomId(), v },
@@ -67,6 +69,13 @@ export function MakeSafeScreen({ session }: { session: PackSession }) {
     goTo(hrefTo(record.packId, 'lid-off'));
   }
 
+  // Written at a later try: what it was passed with must not stand ticked at the next passage.
+  const isUsed = kept.photoId !== null && kept.photoId === gate.last?.coveredTerminalsPhoto;
+  const isWritten = session.saving.value.now === 'saved';
+  useEffect(() => {
+    if (isUsed && isWritten) setDraft(null);
+  }, [isUsed, isWritten]);
+
   const back = backToPack(record);
   if (gate.open && gate.last && gate.goodUntilMs !== null && !again) {
     return (
@@ -74,8 +83,10 @@ export function MakeSafeScreen({ session }: { session: PackSession }) {
         title={say.title}
         back={back}
         middle={<SmokeHelp record={record} />}
+        dockClass="two-rows"
         dock={
           <>
+            <NotSaved session={session} />
             <button type="button" class="button" onClick={() => setAgain(true)}>
               {say.again}
             </button>
@@ -107,6 +118,7 @@ export function MakeSafeScreen({ session }: { session: PackSession }) {
               {say.missing(missing.join(', '))}
             </p>
           )}
+          <NotSaved session={session} />
           {again && gate.open && (
             <button type="button" class="button" onClick={() => setAgain(false)}>
               {words.cancel}

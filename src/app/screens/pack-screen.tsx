@@ -7,7 +7,7 @@ import { formatFixed, outward } from '../../text/format-number.ts';
 import { stateWords } from '../../text/item.ts';
 import { liveTestsWords } from '../../text/live-tests/live-tests.ts';
 import { verdictWords } from '../../text/verdict.ts';
-import { words } from '../../text/words.ts';
+import { words, writeProblems } from '../../text/words.ts';
 import { Dialog } from '../../ui/dialog.tsx';
 import { RuleView } from '../../ui/rule-view.tsx';
 import { Screen } from '../../ui/screen.tsx';
@@ -22,9 +22,9 @@ import { StopSteps } from '../parts/stop-steps.tsx';
 import { questionsOf } from '../questions.ts';
 import { goTo, hrefTo, type Place } from '../route.ts';
 import { refreshBench } from '../state/bench.ts';
-import { forgetOpenPack } from '../state/open-pack.ts';
+import { eraseFromPhone } from '../state/kept.ts';
+import { dropOpenPack } from '../state/open-pack.ts';
 import type { PackSession } from '../state/pack-session.ts';
-import { store } from '../state/store.ts';
 import { stopFindings } from '../stop-findings.ts';
 
 interface Station {
@@ -38,6 +38,7 @@ interface Station {
 /** A pack's own screen: how it stands, and its stations in the order of the job. */
 export function PackScreen({ session }: { session: PackSession }) {
   const [asking, setAsking] = useState(false);
+  const [wrong, setWrong] = useState<string | null>(null);
   const record = session.record.value;
   const grading = session.grading.value;
   const stations = stationsOf(session);
@@ -57,8 +58,9 @@ export function PackScreen({ session }: { session: PackSession }) {
 
   /** Nothing is lost with an empty pack, so it leaves no trace to be cleared away later. */
   async function takeOff() {
-    forgetOpenPack(record.packId);
-    await store().erase(record.packId);
+    const problem = await eraseFromPhone(record.packId);
+    if (problem !== null) return setWrong(writeProblems[problem]);
+    dropOpenPack(record.packId);
     await refreshBench();
     goTo('#/');
   }
@@ -109,6 +111,11 @@ export function PackScreen({ session }: { session: PackSession }) {
           </li>
         ))}
       </ul>
+      {wrong && (
+        <p class="notice" role="alert">
+          {wrong}
+        </p>
+      )}
       <button type="button" class="button quiet" onClick={() => (isEmpty(record) ? void takeOff() : setAsking(true))}>
         {isEmpty(record) ? say.takeOff : say.putAway}
       </button>

@@ -4,6 +4,7 @@ import { definitionByHash } from './definitions.ts';
 import { otherTabWrote } from './other-tab.ts';
 import { PackSession } from './pack-session.ts';
 import { store } from './store.ts';
+import { heldSession, letGo, showSession } from './unsaved-sessions.ts';
 
 export type Opened =
   | { state: 'opening' }
@@ -19,6 +20,13 @@ let openId: string | null = null;
 export async function openPack(packId: string): Promise<void> {
   if (openId === packId && opened.value.state === 'open') return;
   openId = packId;
+  const held = heldSession(packId);
+  if (held !== null) {
+    opened.value = { state: 'open', session: held };
+    await held.flush();
+    await held.reload();
+    return;
+  }
   opened.value = { state: 'opening' };
   const entries = await store().entriesOf(packId);
   const record = foldRecord(packId, entries);
@@ -32,15 +40,27 @@ export async function openPack(packId: string): Promise<void> {
     const session = new PackSession(packId, definition, entries, earlier);
     session.undoLabel.value = await store().undoLabel(packId);
     opened.value = { state: 'open', session };
-    void store().keep('lastPack', packId);
   }
 }
 
+/** It is read anew when next opened; what of it is not written yet stays in hand. */
 export function forgetOpenPack(packId: string): void {
   if (openId !== packId) return;
   openId = null;
   opened.value = { state: 'opening' };
 }
+
+/** The same of a pack that is erased: nothing of it is to be written any more. */
+export function dropOpenPack(packId: string): void {
+  letGo(packId);
+  forgetOpenPack(packId);
+}
+
+// A session that leaves the screen is held until all of it is written.
+effect(() => {
+  const now = opened.value;
+  if (now.state !== 'opening' || openId === null) showSession(now.state === 'open' ? now.session : null);
+});
 
 // Another tab wrote: the open pack is read again.
 effect(() => {

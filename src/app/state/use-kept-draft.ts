@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { store } from './store.ts';
+import { keepOnPhone, keptOnPhone } from './kept.ts';
 
 /**
  * A form that is not yet an entry, kept on the phone so that a dropped page costs nothing. Setting it to null takes it
@@ -9,11 +9,9 @@ export function useKeptDraft<T>(name: string, empty: T): [T, (draft: T | null) =
   const [draft, setDraft] = useState(empty);
   useEffect(() => {
     let left = false;
-    void store()
-      .kept<T>(name)
-      .then((found) => {
-        if (found !== null && !left) setDraft(found);
-      });
+    void keptOnPhone<T>(name).then((found) => {
+      if (found !== null && !left) setDraft(found);
+    });
     return () => {
       left = true;
     };
@@ -22,7 +20,7 @@ export function useKeptDraft<T>(name: string, empty: T): [T, (draft: T | null) =
     draft,
     (next) => {
       setDraft(next ?? empty);
-      void store().keep(name, next);
+      void keepOnPhone(name, next);
     },
   ];
 }

@@ -45,7 +45,7 @@ export function NumberField({ id, owner, label, unit, value, onChange, check, ne
   }
   const wrong = problemOf(draft.text);
   return (
-    <Field id={id} label={label} wrong={wrong}>
+    <Field id={id} label={label} wrong={wrong} elsewhere={draft.elsewhere}>
       <input
         id={id}
         type="text"

@@ -45,7 +45,7 @@ export function TextField({
     onBlur: () => draft.onLeave(wrong !== null),
   };
   return (
-    <Field id={id} label={label} wrong={wrong}>
+    <Field id={id} label={label} wrong={wrong} elsewhere={draft.elsewhere}>
       {lines === 'many' ? (
         <textarea {...shared} rows={3} onInput={(event) => draft.onInput(event.currentTarget.value)} />
       ) : (

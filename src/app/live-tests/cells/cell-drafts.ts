@@ -1,5 +1,5 @@
 import { type Signal, signal } from '@preact/signals';
-import { store } from '../../state/store.ts';
+import { keepOnPhone, keptOnPhone } from '../../state/kept.ts';
 import type { CellColumn } from './read-cell-figure.ts';
 
 /** What stands in a box and is not, or not yet, stored; `settled` once the typing has come to rest. */
@@ -27,11 +27,9 @@ export function cellDrafts(packId: string, setId: string): Signal<CellDrafts> {
   if (known) return known;
   const drafts = signal<CellDrafts>({});
   rounds.set(name, drafts);
-  void store()
-    .kept<CellDrafts>(name)
-    .then((found) => {
-      if (found !== null) drafts.value = { ...found, ...drafts.value };
-    });
+  void keptOnPhone<CellDrafts>(name).then((found) => {
+    if (found !== null) drafts.value = { ...found, ...drafts.value };
+  });
   return drafts;
 }
 
@@ -46,7 +44,7 @@ export function setCellDraft(
   if (before === undefined && draft === null) return;
   drafts.value = draft === null ? others : { ...others, [boxName(place)]: draft };
   const left = Object.fromEntries(Object.entries(drafts.value).filter(([, { settled }]) => settled));
-  void store().keep(nameOf(round.packId, round.setId), Object.keys(left).length === 0 ? null : left);
+  void keepOnPhone(nameOf(round.packId, round.setId), Object.keys(left).length === 0 ? null : left);
 }
 
 export function boxName({ number, column }: CellBoxPlace): string {

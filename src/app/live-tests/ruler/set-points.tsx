@@ -5,6 +5,7 @@ import { words } from '../../../text/words.ts';
 import { RulerEditor } from '../../../ui/ruler/ruler-editor.tsx';
 import { SavedMark } from '../../../ui/saved-mark.tsx';
 import { Screen } from '../../../ui/screen.tsx';
+import { NotSaved } from '../../parts/not-saved.tsx';
 import { SmokeHelp } from '../../parts/smoke-help.tsx';
 import { usePhotoUrl } from '../../photos/use-photo-url.ts';
 import { hrefTo } from '../../route.ts';
@@ -44,7 +45,8 @@ export function SetPoints({ session, photo, points, onPoints, onDone }: SetPoint
       onDone={onDone}
     >
       <SmokeHelp record={record} />
-      <SavedMark now={session.saving.value.now} onRetry={() => void session.flush()} />
+      <SavedMark now={session.saving.value.now} />
+      <NotSaved session={session} />
     </RulerEditor>
   );
 }

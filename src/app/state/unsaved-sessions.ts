@@ -1,0 +1,48 @@
+import { computed, signal } from '@preact/signals';
+import type { PackSession, PendingChange } from './pack-session.ts';
+
+/** Sessions that have changes not written yet while another pack is open: none is let go before they are. */
+const held = signal<readonly PackSession[]>([]);
+/** The session on the screen, if any. */
+const shown = signal<PackSession | null>(null);
+
+/** Every session of which something could not be written. */
+export const notSavedSessions = computed(() => {
+  const all = shown.value === null ? held.value : [...held.value.filter((one) => one !== shown.value), shown.value];
+  return all.filter(({ saving }) => saving.value.now === 'notSaved');
+});
+
+/** Takes note of the session that is shown; the one before it is held if it is not all written. */
+export function showSession(session: PackSession | null): void {
+  const before = shown.peek();
+  shown.value = session;
+  const others = held.peek().filter((one) => one !== session && one.unsaved.length > 0);
+  const isLeft = before !== null && before !== session && before.unsaved.length > 0 && !others.includes(before);
+  held.value = isLeft ? [...others, before] : others;
+}
+
+/** The session of a pack that still has something to be written. */
+export function heldSession(packId: string): PackSession | null {
+  return held.peek().find((one) => one.packId === packId && one.unsaved.length > 0) ?? null;
+}
+
+/** What waits for a pack that is erased has nothing left to belong to. */
+export function letGo(packId: string): void {
+  if (shown.peek()?.packId === packId) shown.value = null;
+  held.value = held.peek().filter((one) => one.packId !== packId);
+}
+
+/** Tries all of it again. */
+export async function saveAgain(): Promise<void> {
+  for (const session of notSavedSessions.peek()) {
+    await session.flush();
+    await session.reload();
+  }
+}
+
+/** All changes that are written nowhere, of every session. */
+export function allUnsaved(): PendingChange[] {
+  const sessions = new Set([...held.value, ...(shown.value === null ? [] : [shown.value])]);
+  // A change begins to wait, or stops, with this signal.
+  return [...sessions].flatMap((one) => (one.saving.value.now === 'saved' ? [] : one.unsaved));
+}
