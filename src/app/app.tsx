@@ -8,6 +8,7 @@ import { BenchScreen } from './screens/bench-screen.tsx';
 const loadPack = () => import('./open-pack-screen.tsx').then(({ OpenPackScreen }) => OpenPackScreen);
 const loadKeep = () => import('./screens/keep-screen.tsx').then(({ KeepScreen }) => KeepScreen);
 const OpenPackScreen = lazily(loadPack);
+const RegradeScreen = lazily(() => import('./regrade/regrade-screen.tsx').then(({ RegradeScreen }) => RegradeScreen));
 const KeepScreen = lazily(loadKeep);
 
 /** Which screen stands in for the address. */
@@ -15,6 +16,7 @@ export function App() {
   const here = route.value;
   if (here.screen === 'bench') return <BenchScreen />;
   if (here.screen === 'keep') return <KeepScreen />;
+  if (here.screen === 'regrade') return <RegradeScreen />;
   if (here.screen === 'lost') return <Lost title={packWords.lost} hint={packWords.lostHint} />;
   return <OpenPackScreen packId={here.packId} />;
 }

@@ -28,6 +28,7 @@ import { PhotoScreen } from './screens/photo-screen.tsx';
 import { PhotosScreen } from './screens/photos-screen.tsx';
 import { SheetScreen } from './screens/sheet-screen.tsx';
 import { ZoneScreen } from './screens/zone-screen.tsx';
+import { SinceScreen } from './since/since-screen.tsx';
 import type { PackSession } from './state/pack-session.ts';
 import { stopFindings } from './stop-findings.ts';
 
@@ -47,6 +48,8 @@ export function PackPlace({ session, place, id }: { session: PackSession; place:
       return <PhotoScreen key={id} session={session} id={id} />;
     case 'sheet':
       return <SheetScreen session={session} />;
+    case 'since':
+      return <SinceScreen session={session} />;
     case 'afterwards':
       return <AfterwardsScreen session={session} />;
     case 'live-tests':

@@ -16,6 +16,7 @@ export const PLACES = [
   'photos',
   'photo',
   'sheet',
+  'since',
   'afterwards',
 ] as const;
 export type Place = (typeof PLACES)[number];
@@ -23,16 +24,17 @@ export type Place = (typeof PLACES)[number];
 export type Route =
   | { screen: 'bench' }
   | { screen: 'keep' }
+  | { screen: 'regrade' }
   | { screen: 'lost' }
   | { screen: 'pack'; packId: string; place: Place; id: string };
 
 export const route = signal<Route>({ screen: 'bench' });
 
-/** `#/` bench, `#/keep`, `#/<pack>`, `#/<pack>/<place>`, `#/<pack>/<place>/<id>`. */
+/** `#/` bench, `#/keep`, `#/keep/regrade`, `#/<pack>`, `#/<pack>/<place>`, `#/<pack>/<place>/<id>`. */
 export function parseRoute(hash: string): Route {
   const [first = '', place = 'pack', ...rest] = hash.replace(/^#?\/?/, '').split('/');
   if (first === '') return { screen: 'bench' };
-  if (first === 'keep') return { screen: 'keep' };
+  if (first === 'keep') return { screen: place === 'regrade' ? 'regrade' : 'keep' };
   const known = PLACES.find((name) => name === place);
   if (!/^[0-9a-f]{32}$/.test(first) || known === undefined) return { screen: 'lost' };
   const id = decoded(rest.join('/'));

@@ -30,6 +30,7 @@ export const sheetWords = {
     tests: 'Live tests',
     remedies: 'What would put it right',
     ledger: 'Where the points went',
+    since: 'Since the earlier sample',
     open: 'What was not seen, and what was taken on trust',
     method: 'How it was done',
     afterwards: 'What became of the sample',

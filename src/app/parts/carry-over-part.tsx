@@ -5,7 +5,9 @@ import { carryOverWords as say } from '../../text/carry-over.ts';
 import { formatScore } from '../../text/format-number.ts';
 import { verdictWords } from '../../text/verdict.ts';
 import { Dialog } from '../../ui/dialog.tsx';
-import { builtInDefinition, type LoadedDefinition } from '../state/definitions.ts';
+import { carryOverChange } from '../regrade/carry-over-change.ts';
+import { newestOnBoard } from '../regrade/newest-on-board.ts';
+import type { LoadedDefinition } from '../state/definitions.ts';
 import { isNewerVersion } from '../state/is-newer-version.ts';
 import type { PackSession } from '../state/pack-session.ts';
 
@@ -17,9 +19,10 @@ export function CarryOverPart({ session }: { session: PackSession }) {
   const record = session.record.value;
 
   useEffect(() => {
-    builtInDefinition().then(
-      (loaded) => setNewer(isCarriedTo(loaded, definition) ? loaded : null),
-      (error) => console.warn('carry over: the built-in checklist did not load', error),
+    newestOnBoard(definition.id).then(
+      (newest) =>
+        setNewer(newest !== null && isNewerVersion(newest.definition.version, definition.version) ? newest : null),
+      (error) => console.warn('carry over: the newest checklist did not load', error),
     );
   }, [definition]);
 
@@ -29,15 +32,7 @@ export function CarryOverPart({ session }: { session: PackSession }) {
 
   async function carry(to: LoadedDefinition) {
     setAsking(false);
-    const { id, version } = to.definition;
-    await session.put({
-      puts: [
-        { subject: 'pack', part: 'carriedFrom', v: record.checklist },
-        { subject: 'pack', part: 'checklist', v: { id, version, sha256: to.sha256 } },
-      ],
-      definition: { sha256: to.sha256, text: to.text },
-      undoLabel: say.undo(version),
-    });
+    await session.put(carryOverChange(record, to));
   }
   return (
     <section class="stack">
@@ -62,10 +57,6 @@ export function CarryOverPart({ session }: { session: PackSession }) {
       )}
     </section>
   );
-}
-
-function isCarriedTo({ definition }: LoadedDefinition, from: LoadedDefinition['definition']): boolean {
-  return definition.id === from.id && isNewerVersion(definition.version, from.version);
 }
 
 function ScoreBy({ version, grading }: { version: string; grading: Grading }) {

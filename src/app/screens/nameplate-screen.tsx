@@ -4,6 +4,8 @@ import type { Nameplate } from '../../schema/nameplate.ts';
 import { packWords } from '../../text/bench.ts';
 import { nameplateWords as say } from '../../text/nameplate.ts';
 import { nameplateCheckSentence } from '../../text/nameplate-checks.ts';
+import { retestWords } from '../../text/retest.ts';
+import { sinceWords } from '../../text/since.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { DayField } from '../../ui/fields/day-field.tsx';
 import { Screen } from '../../ui/screen.tsx';
@@ -43,6 +45,9 @@ export function NameplateScreen({ session }: { session: PackSession }) {
       }
     >
       <p class="muted">{say.lead}</p>
+      {record.retestOf && (
+        <p class="notice calm">{retestWords.begunFrom(record.retestOf.label ?? sinceWords.earlierUnnamed)}</p>
+      )}
       <Who boxes={boxes} />
       <Promised boxes={boxes} />
       <Found boxes={boxes} />

@@ -6,6 +6,7 @@ import { formatClock, formatDay } from '../../text/format-day.ts';
 import { formatFixed, outward } from '../../text/format-number.ts';
 import { stateWords } from '../../text/item.ts';
 import { liveTestsWords } from '../../text/live-tests/live-tests.ts';
+import { sinceWords } from '../../text/since.ts';
 import { verdictWords } from '../../text/verdict.ts';
 import { words, writeProblems } from '../../text/words.ts';
 import { Dialog } from '../../ui/dialog.tsx';
@@ -20,6 +21,7 @@ import { CarryOverPart } from '../parts/carry-over-part.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
 import { StopSteps } from '../parts/stop-steps.tsx';
 import { questionsOf } from '../questions.ts';
+import { RetestPart } from '../retest/retest-part.tsx';
 import { goTo, hrefTo, type Place } from '../route.ts';
 import { refreshBench } from '../state/bench.ts';
 import { eraseFromPhone } from '../state/kept.ts';
@@ -100,6 +102,11 @@ export function PackScreen({ session }: { session: PackSession }) {
         )}
       </section>
       <CarryOverPart session={session} />
+      {record.retestOf && (
+        <a class="button" href={hrefTo(record.packId, 'since')}>
+          {sinceWords.link(record.retestOf.label ?? sinceWords.earlierUnnamed)}
+        </a>
+      )}
       <ul class="lines">
         {stations.map(({ place, title, side, closed, done }) => (
           <li key={place}>
@@ -116,6 +123,7 @@ export function PackScreen({ session }: { session: PackSession }) {
           {wrong}
         </p>
       )}
+      {!isEmpty(record) && <RetestPart session={session} />}
       <button type="button" class="button quiet" onClick={() => (isEmpty(record) ? void takeOff() : setAsking(true))}>
         {isEmpty(record) ? say.takeOff : say.putAway}
       </button>

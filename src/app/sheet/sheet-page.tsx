@@ -12,6 +12,7 @@ import { APP_VERSION } from '../app-version.ts';
 import { backToPack } from '../back-to-pack.ts';
 import { nowMs, utcOffsetMinutes } from '../clock.ts';
 import { usePhotoUrl } from '../photos/use-photo-url.ts';
+import { useSince } from '../since/use-since.ts';
 import type { PackSession } from '../state/pack-session.ts';
 import { settings } from '../state/settings.ts';
 import { PdfActions } from './pdf-actions.tsx';
@@ -19,6 +20,7 @@ import { PdfActions } from './pdf-actions.tsx';
 /** The sheet of the open pack on screen, with the ways to take it away under the thumb. */
 export function SheetPage({ session }: { session: PackSession }) {
   const record = session.record.value;
+  const since = useSince(session);
   const sheet = makeSheet({
     definition: session.definition.definition,
     definitionSha256: session.definition.sha256,
@@ -28,6 +30,7 @@ export function SheetPage({ session }: { session: PackSession }) {
       definition: session.earlier.definition,
       grading: gradeRecord(session.earlier.definition, record),
     },
+    since: since === 'reading' ? null : since,
     appVersion: APP_VERSION,
     units: settings.value.units,
     locale: 'en',

@@ -15,6 +15,7 @@ import { resultBlocks } from './result-blocks.ts';
 import type { Block, Section, SectionId, Sheet } from './sheet.ts';
 import { type SheetContext, type SheetInput, sheetContext } from './sheet-context.ts';
 import { packName, sheetHead } from './sheet-head.ts';
+import { sinceBlocks } from './since-blocks.ts';
 import { sourcesBlocks } from './sources-blocks.ts';
 import { wordsBlocks } from './words-blocks.ts';
 
@@ -45,6 +46,7 @@ export function makeSheet(input: SheetInput): Sheet {
       section('tests', tests),
       section('remedies', remedyBlocks(context)),
       section('ledger', ledgerBlocks(context)),
+      section('since', sinceBlocks(input.since, input.units)),
       section('open', openBlocks(context)),
       section('method', methodBlocks(context)),
       section('afterwards', afterwardsBlocks(context)),

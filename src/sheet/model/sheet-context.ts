@@ -7,6 +7,7 @@ import type { UnitChoice } from '../../units/unit-choice.ts';
 import { numberPhotos } from './number-photos.ts';
 import type { SheetPhoto } from './sheet.ts';
 import { type ShownPoints, shownPoints } from './shown-points.ts';
+import type { Since } from './since-blocks.ts';
 
 export interface SheetInput {
   definition: Checklist;
@@ -15,6 +16,8 @@ export interface SheetInput {
   grading: Grading;
   /** The score by the checklist it was carried over from; null if it never was, or if that is not on this phone. */
   earlier?: { definition: Checklist; grading: Grading } | null;
+  /** The earlier pack this one was begun from, and what changed since; null if there is none. No part of the sealed figures. */
+  since?: Since | null;
   appVersion: string;
   units: UnitChoice;
   locale: 'en';

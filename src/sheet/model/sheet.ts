@@ -42,6 +42,7 @@ export const SECTION_IDS = [
   'tests',
   'remedies',
   'ledger',
+  'since',
   'open',
   'method',
   'afterwards',

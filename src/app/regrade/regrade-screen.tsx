@@ -1,0 +1,3 @@
+export function RegradeScreen() {
+  return <div />;
+}
