@@ -35,6 +35,8 @@ export class PackSession {
   private readonly grade: ReturnType<typeof gradeWhenChanged>;
   private waiting: PendingChange[] = [];
   private running: Promise<void> | null = null;
+  /** Something else has written since the entries were read. */
+  private isStale = false;
 
   constructor(
     readonly packId: string,
@@ -85,12 +87,10 @@ export class PackSession {
     await this.reload();
   }
 
-  /** Reads the entries again, after an undo or when another tab has written. */
-  async reload(): Promise<void> {
-    if (this.waiting.length > 0) return;
-    this.entries.value = await store().entriesOf(this.packId);
-    this.undoLabel.value = await store().undoLabel(this.packId);
-    void refreshBench();
+  /** Reads the entries again, after an undo or when another tab has written; what is being written goes first. */
+  reload(): Promise<void> {
+    this.isStale = true;
+    return this.flush();
   }
 
   /** Judged by the checklist that the record names: another than the session's when it is carried over, or that is undone. */
@@ -101,7 +101,13 @@ export class PackSession {
   }
 
   private async writeWaiting(): Promise<void> {
-    while (this.waiting.length > 0) {
+    let wrote = false;
+    while (this.waiting.length > 0 || this.isStale) {
+      if (this.waiting.length === 0) {
+        await this.readAgain(wrote);
+        wrote = false;
+        continue;
+      }
       const change = this.waiting[0];
       if (!change) break;
       this.saving.value = { now: 'saving' };
@@ -117,6 +123,7 @@ export class PackSession {
         this.saving.value = { now: 'notSaved', problem: result.problem };
         return;
       }
+      wrote = true;
       this.waiting.shift();
       const written = withWritten(this.entries.value, result.entries);
       this.entries.value = this.waiting.reduce((all, { puts }) => provisionalEntries(this.packId, all, puts), written);
@@ -124,6 +131,25 @@ export class PackSession {
     }
     this.saving.value = { now: 'saved' };
     void refreshBench();
+  }
+
+  /** `cardIsDue`: the card was written without what the other tab wrote at the same time. */
+  private async readAgain(cardIsDue: boolean): Promise<void> {
+    this.isStale = false;
+    try {
+      const entries = await store().entriesOf(this.packId);
+      const undoLabel = await store().undoLabel(this.packId);
+      batch(() => {
+        this.entries.value = this.waiting.reduce((all, { puts }) => provisionalEntries(this.packId, all, puts), entries);
+        this.undoLabel.value = undoLabel;
+      });
+      if (cardIsDue) {
+        await store().write({ packId: this.packId, puts: [], card: this.cardOf(foldRecord(this.packId, entries)) });
+      }
+    } catch (error) {
+      // The records are closed, which is said over every screen.
+      console.warn('pack: not read again', error);
+    }
   }
 }
 
