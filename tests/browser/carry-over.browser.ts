@@ -4,7 +4,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { carryOverWords as say } from '../../src/text/carry-over.ts';
 import { sheetWords } from '../../src/text/sheet.ts';
 import { words } from '../../src/text/words.ts';
-import { VERSION_1_BUNDLE } from '../storage/version-1-database.ts';
+import { earlierVersion } from '../storage/earlier-versions.ts';
 import { tooSmall, tooWide, violations } from './driver/access-checks.ts';
 import { storedEntries, storedValue } from './driver/database.ts';
 import { launchBrowser } from './driver/launch.ts';
@@ -26,7 +26,7 @@ let scoreByNew: string;
 beforeAll(async () => {
   browser = await launchBrowser();
   phone = await emptyPhone(browser);
-  await restoreBundles(phone.page, fileURLToPath(VERSION_1_BUNDLE));
+  await restoreBundles(phone.page, fileURLToPath(earlierVersion(1).bundleUrl));
   await phone.page.locator('[role="status"]', { hasText: 'Dipper 24' }).waitFor();
 });
 afterAll(() => browser.close());
@@ -108,7 +108,7 @@ it('carried over, the pack is graded by 1.1.0 after a reload too, and the Bench 
 
 it('an older backup, restored once more, leaves it carried over and graded by 1.1.0', async () => {
   const { page } = phone;
-  await restoreBundles(page, fileURLToPath(VERSION_1_BUNDLE));
+  await restoreBundles(page, fileURLToPath(earlierVersion(1).bundleUrl));
   await page.locator('[role="status"]', { hasText: 'Dipper 24' }).waitFor();
   expect(await checklistOf(page)).toMatchObject({ version: NEW });
   expect(await scoreOnBench(page)).toContain(scoreByNew);
