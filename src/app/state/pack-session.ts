@@ -140,7 +140,10 @@ export class PackSession {
       const entries = await store().entriesOf(this.packId);
       const undoLabel = await store().undoLabel(this.packId);
       batch(() => {
-        this.entries.value = this.waiting.reduce((all, { puts }) => provisionalEntries(this.packId, all, puts), entries);
+        this.entries.value = this.waiting.reduce(
+          (all, { puts }) => provisionalEntries(this.packId, all, puts),
+          entries,
+        );
         this.undoLabel.value = undoLabel;
       });
       if (cardIsDue) {
