@@ -1,132 +1,178 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { SavedPart } from '../../storage/bundle/save-bundle.ts';
-import { formatBytes } from '../../text/format-bytes.ts';
+import type { BundlePlan, PartPlan } from '../../storage/bundle/plan-bundle.ts';
+import type { BackupNote } from '../../storage/store.ts';
+import { formatMoment } from '../../text/format-day.ts';
 import { formatPercent } from '../../text/format-number.ts';
 import { keepWords as say } from '../../text/keep.ts';
 import { APP_VERSION } from '../app-version.ts';
+import { utcOffsetMinutes } from '../clock.ts';
 import { saveFile } from '../save-file.ts';
 import { cards } from '../state/bench.ts';
 import { store } from '../state/store.ts';
+import { canPickFile, type FileToWrite, pickFileToWrite } from './file-to-write.ts';
+import { MadePart } from './made-part.tsx';
+import { PlanLines } from './plan-lines.tsx';
 
-type Progress =
+type Now =
   | { now: 'rest' }
-  | { now: 'working'; doneFrac: number }
-  | { now: 'part'; part: SavedPart }
-  | { now: 'said'; sentence: string };
+  | { now: 'busy'; words(percent: string): string; doneFrac: number }
+  /** Where the browser has no save picker: the part is made, then handed over by a tap. */
+  | { now: 'made'; part: PartPlan; blob: Blob; handedOver: boolean };
 
-/** Save everything as a bundle: part after part, each handed over before the next is made. */
+/** Save everything as a bundle: planned first, then part after part, each written before the next is begun. */
 export function BackupPart() {
-  const [progress, setProgress] = useState<Progress>({ now: 'rest' });
-  const [unsaved, setUnsaved] = useState<Unsaved | null>(null);
+  const [now, setNow] = useState<Now>({ now: 'rest' });
+  const [plan, setPlan] = useState<BundlePlan | null>(null);
+  const [savedParts, setSavedParts] = useState<readonly number[]>([]);
+  const [said, setSaid] = useState<string | null>(null);
+  const [standing, setStanding] = useState<Standing | null>(null);
   const abort = useRef<AbortController | null>(null);
-  const parts = useRef<AsyncGenerator<SavedPart, void> | null>(null);
   const own = cards.value.filter(({ demo }) => !demo);
-  const hasOwn = own.length > 0;
   const hasPhotos = own.some(({ photoCount }) => photoCount > 0);
-  useEffect(() => {
-    void unsavedNow().then(setUnsaved);
-    return () => abort.current?.abort();
-  }, []);
+  useEffect(() => void standingNow().then(setStanding), [cards.value]);
+  useEffect(() => () => abort.current?.abort(), []);
 
-  async function begin() {
-    const { saveBundle } = await import('../../storage/bundle/save-bundle.ts');
-    abort.current = new AbortController();
-    parts.current = saveBundle({
-      store: store(),
-      packIds: 'all',
-      appVersion: APP_VERSION,
-      signal: abort.current.signal,
-      onProgress: (doneFrac) => setProgress({ now: 'working', doneFrac }),
-    });
-    await nextPart();
-  }
-  async function nextPart() {
-    setProgress({ now: 'working', doneFrac: 0 });
+  /** Runs one stretch of work with its progress and Stop; says what went wrong, and that nothing is left of it. */
+  async function busy(
+    { words, stopped, failed }: { words(percent: string): string; stopped: string; failed: string },
+    work: (watched: { signal: AbortSignal; onProgress(doneFrac: number): void }) => Promise<void>,
+  ) {
+    const controller = new AbortController();
+    abort.current = controller;
+    const onProgress = (doneFrac: number) => setNow({ now: 'busy', words, doneFrac });
+    onProgress(0);
+    setSaid(null);
     try {
-      const next = await parts.current?.next();
-      if (next && !next.done) setProgress({ now: 'part', part: next.value });
-      else setProgress({ now: 'said', sentence: say.savedAll });
+      await work({ signal: controller.signal, onProgress });
     } catch (error) {
-      const stopped = abort.current?.signal.aborted === true;
-      if (!stopped) console.error('bundle: not made', error);
-      setProgress({ now: 'said', sentence: stopped ? say.stopped : say.backupFailed });
+      if (!controller.signal.aborted) console.error('bundle: not saved', error);
+      setSaid(controller.signal.aborted ? stopped : failed);
+      setNow({ now: 'rest' });
     }
   }
-  async function handOver(part: SavedPart) {
-    saveFile(part.blob, part.fileName);
-    await store().noteBackup(part.hashes);
-    setUnsaved(await unsavedNow());
-    if (part.part === part.parts) {
-      await nextPart();
+  async function begin() {
+    setSavedParts([]);
+    let planned: BundlePlan | null = null;
+    await busy({ words: say.saving, stopped: say.stopped, failed: say.backupFailed }, async (watched) => {
+      const { planBundle } = await import('../../storage/bundle/plan-bundle.ts');
+      planned = await planBundle({ store: store(), packIds: 'all', appVersion: APP_VERSION, ...watched });
+      setPlan(planned);
+      setNow({ now: 'rest' });
+    });
+    const [first] = (planned as BundlePlan | null)?.parts ?? [];
+    if (first && !canPickFile()) await make(first);
+  }
+  /** Called within a tap, so that the browser lets the picker open. */
+  async function save(part: PartPlan) {
+    let file: FileToWrite | 'dismissed' | 'noPicker';
+    try {
+      file = await pickFileToWrite(part.fileName);
+    } catch (error) {
+      console.error('bundle: no file to write', error);
+      setSaid(say.partNotSaved);
+      return;
     }
+    if (file === 'noPicker') await make(part);
+    else if (file !== 'dismissed') await stream(part, file);
+  }
+  async function stream(part: PartPlan, file: FileToWrite) {
+    const words = (percent: string) => say.writing(file.name, percent);
+    await busy({ words, stopped: say.stoppedPart, failed: say.partNotSaved }, async (watched) => {
+      try {
+        const { writePart } = await import('../../storage/bundle/write-part.ts');
+        await writePart(part, file, watched);
+        await file.close();
+      } catch (error) {
+        await file.discard().catch((why: unknown) => console.warn('bundle: file not discarded', why));
+        throw error;
+      }
+      await handedOver(part, file.name);
+      setNow({ now: 'rest' });
+    });
+  }
+  async function make(part: PartPlan) {
+    const words = (percent: string) => say.making(part.part, part.parts, percent);
+    await busy({ words, stopped: say.stoppedPart, failed: say.backupFailed }, async (watched) => {
+      const [{ writePart }, { blobSink }] = await Promise.all([
+        import('../../storage/bundle/write-part.ts'),
+        import('../../storage/bundle/zip-writer.ts'),
+      ]);
+      const sink = blobSink();
+      await writePart(part, sink, watched);
+      setNow({ now: 'made', part, blob: sink.blob(), handedOver: false });
+    });
+  }
+  async function handOver(part: PartPlan, blob: Blob) {
+    saveFile(blob, part.fileName);
+    await handedOver(part, part.fileName);
+    setNow(part.part === part.parts ? { now: 'rest' } : { now: 'made', part, blob, handedOver: true });
+  }
+  async function handedOver(part: PartPlan, fileName: string) {
+    await store().noteBackup(part.hashes, { fileName, packCount: part.packIds.length });
+    setStanding(await standingNow());
+    const saved = [...new Set([...savedParts, part.part])];
+    setSavedParts(saved);
+    if (saved.length < part.parts) return;
+    setPlan(null);
+    setSaid(say.savedAll);
   }
 
+  const next = plan?.parts.find(({ part }) => !savedParts.includes(part));
   return (
     <section class="stack">
       <h2>{say.backup}</h2>
-      <p class="muted small">{hasOwn ? say.backupLead : say.nothingToSave}</p>
-      {unsaved !== null && unsaved.photos + unsaved.logs > 0 ? (
-        <p class="notice">{say.noBackup(unsaved.photos, unsaved.logs)}</p>
+      <p class="muted small">{own.length > 0 ? say.backupLead : say.nothingToSave}</p>
+      {standing && standing.photos + standing.logs > 0 ? (
+        <p class="notice">{say.noBackup(standing.photos, standing.logs)}</p>
       ) : (
-        hasPhotos && unsaved !== null && <p class="small">{say.allBackedUp}</p>
+        hasPhotos && standing && <p class="small">{say.allBackedUp}</p>
       )}
-      {progress.now === 'working' ? (
+      {standing?.last && <p class="small hash">{lastLine(standing.last)}</p>}
+      {plan && <PlanLines plan={plan} savedParts={savedParts} />}
+      {said !== null && now.now !== 'busy' && (
+        <p class="notice calm" role="status">
+          {said}
+        </p>
+      )}
+      {now.now === 'busy' ? (
         <>
-          <p role="status">{say.saving(formatPercent(progress.doneFrac))}</p>
+          <p role="status">{now.words(formatPercent(now.doneFrac))}</p>
           <button type="button" class="button" onClick={() => abort.current?.abort()}>
             {say.stop}
           </button>
         </>
-      ) : progress.now === 'part' ? (
-        <PartReady part={progress.part} onSave={() => void handOver(progress.part)} onNext={() => void nextPart()} />
+      ) : now.now === 'made' ? (
+        <MadePart {...now} onSave={() => void handOver(now.part, now.blob)} onNext={() => next && void make(next)} />
+      ) : next ? (
+        <button type="button" class="button primary" onClick={() => void save(next)}>
+          {say.savePart(next.fileName)}
+        </button>
       ) : (
-        <>
-          {progress.now === 'said' && (
-            <p class="notice calm" role="status">
-              {progress.sentence}
-            </p>
-          )}
-          <button type="button" class="button" disabled={!hasOwn} onClick={() => void begin()}>
-            {say.save}
-          </button>
-        </>
+        <button type="button" class="button" disabled={own.length === 0} onClick={() => void begin()}>
+          {say.save}
+        </button>
       )}
     </section>
   );
 }
 
-interface Unsaved {
+/** What is in no backup, and which was the last. */
+interface Standing {
   photos: number;
   logs: number;
+  last: BackupNote | null;
 }
 
-async function unsavedNow(): Promise<Unsaved> {
-  const [photos, logs] = await Promise.all([store().photosInNoBackup(), store().logsInNoBackup()]);
-  return { photos, logs };
+async function standingNow(): Promise<Standing> {
+  const [photos, logs, last] = await Promise.all([
+    store().photosInNoBackup(),
+    store().logsInNoBackup(),
+    store().lastBackup(),
+  ]);
+  return { photos, logs, last };
 }
 
-function PartReady({ part, onSave, onNext }: { part: SavedPart; onSave: () => void; onNext: () => void }) {
-  return (
-    <>
-      <p role="status">{say.partReady(part.part, part.parts, formatBytes(part.blob.size))}</p>
-      {part.leftOut.length > 0 && (
-        <div class="notice small">
-          <p>{say.leftOut(part.leftOut.length)}</p>
-          <ul>
-            {part.leftOut.map(({ what }) => (
-              <li key={what}>{what}</li>
-            ))}
-          </ul>
-        </div>
-      )}
-      <button type="button" class="button primary" onClick={onSave}>
-        {say.savePart(part.fileName)}
-      </button>
-      {part.part < part.parts && (
-        <button type="button" class="button" onClick={onNext}>
-          {say.nextPart}
-        </button>
-      )}
-    </>
-  );
+function lastLine({ fileName, at }: BackupNote): string {
+  const atMs = Date.parse(at);
+  return say.lastBackup(fileName, formatMoment(atMs, utcOffsetMinutes(atMs)));
 }

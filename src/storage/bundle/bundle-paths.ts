@@ -17,7 +17,8 @@ const ENDINGS: Readonly<Record<Shelf, string>> = {
 export const bytesPath = (shelf: Shelf, sha256: string) => `${shelf}/${sha256}${ENDINGS[shelf]}`;
 
 export type BundlePath =
-  | { kind: 'entries' | 'annotations'; packId: string }
+  | { kind: 'entries'; packId: string }
+  | { kind: 'annotations'; packId: string }
   | { kind: 'definitions'; sha256: string }
   | { kind: 'bytes'; shelf: Shelf; sha256: string }
   /** A safe path that a newer minor version may know; passed over and said. */

@@ -5,7 +5,10 @@ import { webAnnotationOf } from '../../record/web-annotation.ts';
 import { checkEntry } from '../../schema/check-entry.ts';
 import type { Entry } from '../../schema/entry.ts';
 import type { Shelf, Store } from '../store.ts';
-import { annotationsPath, bytesPath, definitionPath, entriesPath } from './bundle-paths.ts';
+import { maxBytesOf } from './bundle-limits.ts';
+import { annotationsPath, type BundlePath, bytesPath, definitionPath, entriesPath } from './bundle-paths.ts';
+import { checkFile, type FrameSize } from './check-file.ts';
+import { RefusedBundle } from './refused-bundle.ts';
 import { sha256Of } from './sha256-of.ts';
 
 /** Something that could not go into the bundle, so that it is said and not found out at restore. */
@@ -21,7 +24,7 @@ export interface PlannedFile {
   sha256: string;
   type: string;
   /** Reads its bytes; a photo's or log's are not held between planning and writing. */
-  read(): Promise<Uint8Array>;
+  read(): Promise<Uint8Array<ArrayBuffer>>;
 }
 
 /** What one pack brings: files every part of it repeats, and groups of bytes that must lie together. */
@@ -69,13 +72,15 @@ export function groupCountOf(packId: string, entries: readonly Entry[]): number 
 interface Shelved {
   shelf: Shelf;
   sha256: string;
+  /** Of a photo, as its entry gives it. */
+  size?: FrameSize;
 }
 
 /** The bytes a record needs, those that belong together in one group: a photo's, a log's, a sealed sheet's. */
 function bytesOf({ photos, tests, closings }: PackRecord): Shelved[][] {
   return [
-    ...photos.map(({ id, keptOriginal }): Shelved[] => [
-      { shelf: 'photos', sha256: id },
+    ...photos.map(({ id, keptOriginal, widthPx, heightPx }): Shelved[] => [
+      { shelf: 'photos', sha256: id, size: { widthPx, heightPx } },
       { shelf: 'thumbs', sha256: id },
       ...(keptOriginal === undefined ? [] : [{ shelf: 'originals' as const, sha256: keptOriginal }]),
     ]),
@@ -108,20 +113,44 @@ async function definitionFile(
   return null;
 }
 
-async function bytesFile(store: Store, { shelf, sha256 }: Shelved, leftOut: LeftOut[]): Promise<PlannedFile | null> {
+async function bytesFile(store: Store, shelved: Shelved, leftOut: LeftOut[]): Promise<PlannedFile | null> {
+  const { shelf, sha256 } = shelved;
   const path = bytesPath(shelf, sha256);
   const contentNow = () => {
     if (shelf === 'logs') return store.log(sha256);
     return shelf === 'sealed' ? store.sealed(sha256) : store.photo(sha256, shelf);
   };
   const content = await contentNow();
-  const hash = content === null ? null : await sha256Of(content.bytes);
-  if (content === null || hash === null || (shelf !== 'thumbs' && hash !== sha256)) {
-    leftOut.push({ what: path, reason: content === null ? 'missing' : 'damaged' });
+  const bytes = content === null ? null : new Uint8Array(content.bytes);
+  const hash = bytes === null ? null : await sha256Of(bytes);
+  if (content === null || bytes === null || hash === null) {
+    leftOut.push({ what: path, reason: 'missing' });
+    return null;
+  }
+  if (!willComeBack(shelved, path, { sha256: hash, bytes })) {
+    leftOut.push({ what: path, reason: 'damaged' });
     return null;
   }
   const read = async () => new Uint8Array((await contentNow())?.bytes ?? new ArrayBuffer(0));
-  return { path, byteCount: content.bytes.byteLength, sha256: hash, type: content.type, read };
+  return { path, byteCount: bytes.byteLength, sha256: hash, type: content.type, read };
+}
+
+/** The reader's own check, so that one damaged photo cannot cost a whole bundle when it is needed. */
+function willComeBack(
+  { shelf, sha256, size }: Shelved,
+  path: string,
+  found: { sha256: string; bytes: Uint8Array<ArrayBuffer> },
+): boolean {
+  const place: BundlePath = { kind: 'bytes', shelf, sha256 };
+  if (found.bytes.byteLength > maxBytesOf(place)) return false;
+  try {
+    const checked = checkFile({ path, place, ...found });
+    const frame = checked.kind === 'bytes' ? checked.frame : null;
+    return size === undefined || (frame?.widthPx === size.widthPx && frame.heightPx === size.heightPx);
+  } catch (error) {
+    if (error instanceof RefusedBundle) return false;
+    throw error;
+  }
 }
 
 /** W3C Web Annotation Data Model, section 5.2: a page that holds its annotations whole. */

@@ -1,11 +1,10 @@
 import { MAX_FILES } from './bundle-limits.ts';
-import type { GatheredPack, LeftOut, PlannedFile } from './gather-pack.ts';
+import type { GatheredPack, PlannedFile } from './gather-pack.ts';
 
 export interface PlannedPart {
   packIds: string[];
   /** By path: a photo two packs share lies there once. */
   files: Map<string, PlannedFile>;
-  leftOut: LeftOut[];
   /** Most that the part can take as a zip. */
   boundBytes: number;
 }
@@ -36,14 +35,13 @@ export function planParts(packs: readonly GatheredPack[], maxBytes: number): Pla
 }
 
 function newPart(parts: PlannedPart[]): PlannedPart {
-  const part: PlannedPart = { packIds: [], files: new Map(), leftOut: [], boundBytes: FIXED_BYTES };
+  const part: PlannedPart = { packIds: [], files: new Map(), boundBytes: FIXED_BYTES };
   parts.push(part);
   return part;
 }
 
 function begin(part: PlannedPart, pack: GatheredPack): void {
   part.packIds.push(pack.packId);
-  part.leftOut.push(...pack.leftOut);
   add(part, pack.core);
 }
 

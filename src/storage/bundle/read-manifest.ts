@@ -1,10 +1,12 @@
 import * as v from 'valibot';
 import { BUNDLE_FORMAT, type Manifest, manifestSchema } from '../../schema/bundle.ts';
+import { MAX_JSON_BYTES } from './bundle-limits.ts';
 import { MANIFEST_PATH, readPath } from './bundle-paths.ts';
 import { crc32Of } from './crc32-of.ts';
+import { readMember } from './read-member.ts';
+import { RefusedBundle } from './refused-bundle.ts';
 import { safeJson } from './safe-json.ts';
-import { unpackMember } from './unpack-member.ts';
-import { RefusedBundle, type ZipMember } from './zip-directory.ts';
+import type { ZipMember } from './zip-directory.ts';
 
 /** Enough to tell ours from a stray zip, and a newer one from a broken one, before anything else is believed. */
 const headSchema = v.looseObject({ format: v.literal(BUNDLE_FORMAT), schemaVersion: v.number() });
@@ -15,11 +17,14 @@ const headSchema = v.looseObject({ format: v.literal(BUNDLE_FORMAT), schemaVersi
  *
  * Throws  RefusedBundle
  */
-export function readManifest(members: readonly ZipMember[], present: number): Manifest {
+export async function readManifest(file: Blob, members: readonly ZipMember[], present: number): Promise<Manifest> {
   for (const { path } of members) if (readPath(path) === null) throw new RefusedBundle('unsafePath', path);
   const member = members.find(({ path }) => path === MANIFEST_PATH);
   if (member === undefined) throw new RefusedBundle('notABundle', 'it holds no manifest.json');
-  const bytes = unpackMember(member);
+  if (member.byteCount > MAX_JSON_BYTES) {
+    throw new RefusedBundle('tooLarge', `${MANIFEST_PATH} has ${member.byteCount} bytes`);
+  }
+  const bytes = await readMember(file, member);
   if (crc32Of(bytes) !== member.crc32) throw new RefusedBundle('damagedZip', 'manifest.json is damaged');
   const input = safeJson(MANIFEST_PATH, bytes);
   if (!v.is(headSchema, input)) throw new RefusedBundle('notABundle', 'its manifest.json is not ours');

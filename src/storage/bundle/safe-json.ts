@@ -1,8 +1,8 @@
 import { whyNotPlainJson } from '../../schema/plain-json.ts';
-import { RefusedBundle } from './zip-directory.ts';
+import { RefusedBundle } from './refused-bundle.ts';
 
 /**
- * JSON of a bundle: well-formed UTF-8, of bounded depth, without keys that could reach a prototype.
+ * JSON of a bundle: well-formed UTF-8, of bounded depth and texts, without keys that could reach a prototype.
  *
  * Throws  RefusedBundle
  */
