@@ -1,6 +1,7 @@
 import * as v from 'valibot';
+import { countFrom, momentMs } from './figure-limits.ts';
 import { stampSchema } from './stamp.ts';
-import { daySchema, finiteSchema, lineSchema, noteSchema, randomIdSchema, sha256Schema } from './text-limits.ts';
+import { daySchema, lineSchema, noteSchema, randomIdSchema, sha256Schema } from './text-limits.ts';
 
 const reasonSchema = v.pipe(noteSchema, v.regex(/\S/, 'must say why'));
 
@@ -11,9 +12,9 @@ const reasonSchema = v.pipe(noteSchema, v.regex(/\S/, 'must say why'));
 export const closingSchema = v.looseObject({
   /** 1 for the first; a later one took the place of the one before. */
   revision: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(9999)),
-  closedAtMs: finiteSchema,
+  closedAtMs: momentMs,
   appVersion: lineSchema,
-  byteCount: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  byteCount: countFrom(1),
   /** SHA-256 of the RFC 8785 text of the sealed entries: tells whether the record still is what was sealed. */
   entriesSha256: sha256Schema,
   /** The sealed JSON it takes the place of, and why it was made; both absent of the first one. */
@@ -27,7 +28,7 @@ export const reopeningSchema = v.looseObject({
   /** The closing (its SHA-256) that was opened. */
   after: sha256Schema,
   reason: reasonSchema,
-  openedAtMs: finiteSchema,
+  openedAtMs: momentMs,
 });
 export type Reopening = v.InferOutput<typeof reopeningSchema>;
 

@@ -4,6 +4,7 @@ import { answerSchema } from './answer.ts';
 import { calloutSchema } from './callout.ts';
 import { attachmentSchema, closingSchema, reopeningSchema, retestOfSchema } from './closing.ts';
 import { definitionReferenceSchema } from './definition-reference.ts';
+import { momentMs } from './figure-limits.ts';
 import { LIVE_TEST_SUBJECTS } from './live-tests/live-tests.ts';
 import { makeSafeSchema } from './make-safe.ts';
 import { nameplateFields } from './nameplate.ts';
@@ -66,7 +67,7 @@ export const ENTRY_SUBJECTS = {
   /** The lid-off state was entered; `leftBehind` are open items said to be lost before it. */
   state: {
     part: v.picklist(LID_OFF_STATES),
-    value: v.looseObject({ enteredAtMs: v.number(), leftBehind: v.array(idSchema) }),
+    value: v.looseObject({ enteredAtMs: momentMs, leftBehind: v.array(idSchema) }),
   },
   afterwards: { byPart: afterwardsFields },
   /** Words of the tester's own for the sheet, opinion apart from fact; `makerReply` is the maker's. */

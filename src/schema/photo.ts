@@ -1,8 +1,11 @@
 import * as v from 'valibot';
+import { countFrom } from './figure-limits.ts';
 import { stampSchema } from './stamp.ts';
 import { idSchema, lineSchema, sha256Schema } from './text-limits.ts';
 
 const pixels = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(20_000));
+
+const TAKEN_AT = /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])T([01]\d|2[0-3]):[0-5]\d:([0-5]\d|60)(Z|[+-]\d\d:\d\d)?$/;
 
 /** What a record knows of a photo. The photo's id (the entry's part) is the SHA-256 of its stored JPEG bytes. */
 export const photoSchema = v.looseObject({
@@ -10,9 +13,9 @@ export const photoSchema = v.looseObject({
   zone: idSchema,
   widthPx: pixels,
   heightPx: pixels,
-  byteCount: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  byteCount: countFrom(1),
   /** Local time from the camera, `YYYY-MM-DDThh:mm:ss` with offset where the camera gave one. */
-  takenAt: v.optional(v.pipe(v.string(), v.regex(/^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(Z|[+-]\d\d:\d\d)?$/))),
+  takenAt: v.optional(v.pipe(v.string(), v.regex(TAKEN_AT, 'must be a date and time'))),
   originalSha256: sha256Schema,
   /** The original's bytes are kept, stripped of metadata, under this hash. */
   keptOriginal: v.optional(sha256Schema),

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import type { Checklist } from './checklist.ts';
 import { type DefinitionReference, definitionReferenceSchema } from './definition-reference.ts';
 import type { Entry } from './entry.ts';
+import { momentMs } from './figure-limits.ts';
 import { finiteSchema, lineSchema, noteSchema, sha256Schema } from './text-limits.ts';
 
 /** Name at the head of every sealed sheet, so that another file is told apart at once. */
@@ -51,7 +52,7 @@ export const sealedSheetSchema = v.strictObject({
   schemaVersion: v.pipe(v.number(), v.integer(), v.minValue(1)),
   appVersion: lineSchema,
   revision: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(9999)),
-  closedAtMs: finiteSchema,
+  closedAtMs: momentMs,
   reason: v.optional(noteSchema),
   after: v.optional(sha256Schema),
   checklist: definitionReferenceSchema,

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
-import { notNegative, positive, temperatureDegC, testFields, volts } from './test-fields.ts';
+import { above0, from0, momentMs } from '../figure-limits.ts';
+import { temperatureDegC, testFields, volts } from './test-fields.ts';
 import { RECOVERIES } from './trip.ts';
 
 /** What is driven past its limit. The four temperature ones belong to the live and open state. */
@@ -29,11 +30,11 @@ export const cutOffSchema = v.looseObject({
   acted: v.boolean(),
   /** Who ended it. `thermalSwitch` is a mechanical one in the path or on the sense line. */
   by: v.optional(v.picklist(['bms', 'thermalSwitch'])),
-  packVoltageV: v.optional(notNegative),
+  packVoltageV: v.optional(from0('V')),
   worstCellVoltageV: v.optional(volts),
   sensorDegC: v.optional(temperatureDegC),
-  currentA: v.optional(positive),
-  afterS: v.optional(notNegative),
+  currentA: v.optional(above0('A')),
+  afterS: v.optional(from0('s')),
   /** Cold and hot: how the sensor was brought there. Never the cells. */
   method: v.optional(v.picklist(['cup', 'icePack', 'warmAir', 'ambient'])),
   /** A thermal switch is fitted, whether or not it opened. */
@@ -41,7 +42,7 @@ export const cutOffSchema = v.looseObject({
   /** What the trial did to the sensor. */
   sensorAfter: v.optional(v.picklist(['whole', 'loosened', 'melted'])),
   recovery: v.optional(v.picklist(RECOVERIES)),
-  recoveredAtV: v.optional(notNegative),
+  recoveredAtV: v.optional(from0('V')),
   recoveredAtDegC: v.optional(temperatureDegC),
   wakeUp: v.optional(v.picklist(WAKE_UPS)),
 });
@@ -49,7 +50,7 @@ export type CutOff = v.InferOutput<typeof cutOffSchema>;
 
 /** One passage through the gate of the hot and cold sensor tests. Valid as long as a passage of Make safe. */
 export const sensorGateSchema = v.looseObject({
-  passedAtMs: v.pipe(v.number(), v.integer(), v.minValue(0)),
+  passedAtMs: v.pipe(momentMs, v.integer()),
   day: v.pipe(v.string(), v.isoDate()),
   acknowledged: v.pipe(v.array(v.string()), v.maxLength(40)),
 });

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
+import { above0, from0 } from '../figure-limits.ts';
 import { stampSchema } from '../stamp.ts';
 import { lineSchema, sha256Schema } from '../text-limits.ts';
-import { notNegative, positive } from './test-fields.ts';
 
 const coordinate = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
 const point = v.strictTuple([coordinate, coordinate]);
@@ -15,8 +15,8 @@ export const rulerSchema = v.looseObject({
   to: point,
   label: v.optional(lineSchema),
   /** How far the measured thing may lie off the plane of the card, and how far away the camera was. */
-  offPlaneMm: v.optional(notNegative),
-  cameraMm: v.optional(positive),
+  offPlaneMm: v.optional(from0('mm')),
+  cameraMm: v.optional(above0('mm')),
   made: stampSchema,
 });
 export type Ruler = v.InferOutput<typeof rulerSchema>;

@@ -2,8 +2,6 @@ import * as v from 'valibot';
 import { stampSchema } from '../stamp.ts';
 import { daySchema, finiteSchema, noteSchema, randomIdSchema } from '../text-limits.ts';
 
-export const positive = v.pipe(finiteSchema, v.gtValue(0));
-export const notNegative = v.pipe(finiteSchema, v.minValue(0));
 export const temperatureDegC = v.pipe(finiteSchema, v.minValue(-273.15), v.maxValue(1500));
 /** A cell that reads below zero is reversed, so volts may be negative. */
 export const volts = v.pipe(finiteSchema, v.minValue(-2000), v.maxValue(2000));

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
-import { notNegative, positive, testFields } from './test-fields.ts';
+import { above0, from0 } from '../figure-limits.ts';
+import { testFields } from './test-fields.ts';
 
 /** How a pack came back after it had opened. */
 export const RECOVERIES = [
@@ -17,15 +18,15 @@ export type Recovery = (typeof RECOVERIES)[number];
 /** One over-current trial: a current, how long it was carried, and whether the pack opened. */
 export const tripSchema = v.looseObject({
   ...testFields,
-  currentA: positive,
+  currentA: above0('A'),
   /** Until it opened, or until the tester ended it. */
-  heldForS: notNegative,
+  heldForS: from0('s'),
   opened: v.boolean(),
   /** Something got hot, smoked or smelled. */
   heatSeen: v.optional(v.boolean()),
   /** It came back only once it had cooled. */
   coolingNeeded: v.optional(v.boolean()),
   recovery: v.optional(v.picklist(RECOVERIES)),
-  recoveredAfterS: v.optional(notNegative),
+  recoveredAfterS: v.optional(from0('s')),
 });
 export type Trip = v.InferOutput<typeof tripSchema>;

@@ -17,11 +17,27 @@ function between(least: number, most: number, step: number): FieldKind {
   };
 }
 
-/** A whole number with no upper limit but that of whole numbers. */
-function countFrom(least: number): FieldKind {
+const overMost = (most: number) =>
+  [most * 1.5, `Invalid value: Expected <=${most} but received ${most * 1.5}`] as const;
+
+/** A figure above zero, to the most that its unit allows. */
+export function above0(most: number): FieldKind {
   return {
-    takes: [least, Number.MAX_SAFE_INTEGER],
-    refuses: [[least - 1, `Invalid value: Expected >=${least} but received ${least - 1}`], half(least), ['5', NUMBER]],
+    takes: [1e-6, most],
+    refuses: [
+      [0, 'Invalid value: Expected >0 but received 0'],
+      [-1, 'Invalid value: Expected >0 but received -1'],
+      [5e-324, 'Invalid value: Expected >=0.000001 but received 5e-324'],
+      overMost(most),
+      ['5', NUMBER],
+    ],
+  };
+}
+
+export function from0(most: number): FieldKind {
+  return {
+    takes: [0, most],
+    refuses: [[-1e-9, 'Invalid value: Expected >=0 but received -1e-9'], overMost(most), ['5', NUMBER]],
   };
 }
 
@@ -60,28 +76,15 @@ export function oneOf(...choices: string[]): FieldKind {
 const HASH = 'must be 64 hexadecimal digits';
 const ID = 'must be 32 hexadecimal digits';
 
-/** Limits by hand from text-limits.ts' and test-fields.ts' own words. */
+/** Limits by hand from the schema's own words: text-limits.ts, figure-limits.ts, test-fields.ts. */
 export const KINDS = {
-  positive: {
-    takes: [Number.MIN_VALUE, 1e9],
-    refuses: [
-      [0, 'Invalid value: Expected >0 but received 0'],
-      [-1, 'Invalid value: Expected >0 but received -1'],
-      ['5', NUMBER],
-    ],
-  },
-  notNegative: {
-    takes: [0, 1e9],
-    refuses: [
-      [-1e-9, 'Invalid value: Expected >=0 but received -1e-9'],
-      ['5', NUMBER],
-    ],
-  },
   /** From absolute zero to past the melting point of copper, 1084.62 °C (ITS-90). */
   degC: between(-273.15, 1500, 0.25),
   volts: between(-2000, 2000, 0.5),
-  wholeFrom0: countFrom(0),
-  wholeFrom1: countFrom(1),
+  wholeFrom0: whole(0, 1e10),
+  wholeFrom1: whole(1, 1e10),
+  /** To the last millisecond of the year 9999: 253 402 300 800 000 ms is the start of 10000 (86 400 000 ms × 2 932 897 days). */
+  moment: whole(0, 253_402_300_799_999),
   wholeTo40: whole(1, 40),
   wholeTo100: whole(1, 100),
   wholeTo1000: whole(1, 1000),
