@@ -45,6 +45,10 @@ export const BUNDLE_REFUSALS = [
   'duplicateEntry',
   'impossibleDate',
   'notAPhoto',
+  'hugePicture',
+  'otherPicture',
+  'badSealed',
+  'unreadable',
   'badDefinition',
   'migrationFailed',
 ] as const;

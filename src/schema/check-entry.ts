@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { ENTRY_SUBJECTS, type Entry, entrySchema, type Subject } from './entry.ts';
-import { whyNotPlainJson } from './plain-json.ts';
+import { ENTRY_LIMITS, whyNotPlainJson } from './plain-json.ts';
 
 /** `known: false`: a subject or part of a newer version; kept and passed on, but not folded into a record. */
 export type EntryCheck = { ok: true; entry: Entry; known: boolean } | { ok: false; reason: string };
@@ -12,7 +12,7 @@ type ValueSchema = v.GenericSchema<unknown>;
  * A tombstone must hold null. The entry is handed back as it came, unknown fields included.
  */
 export function checkEntry(input: unknown): EntryCheck {
-  const unsafe = whyNotPlainJson(input);
+  const unsafe = whyNotPlainJson(input, ENTRY_LIMITS);
   if (unsafe !== null) return { ok: false, reason: unsafe };
   const shape = v.safeParse(entrySchema, input);
   if (!shape.success) return { ok: false, reason: reasonOf(shape.issues) };

@@ -8,7 +8,7 @@ import type { Database } from './database.ts';
 import { definitionsIn, removeDefinitionFrom } from './definitions-in.ts';
 import { entriesIn } from './entries-in.ts';
 import { inNoBackup } from './in-no-backup.ts';
-import { noteDatabase } from './note-database.ts';
+import { LAST_BACKUP, lastBackupIn, noteDatabase } from './note-database.ts';
 import type { StoreEnvironment } from './open-store.ts';
 import { rangeUnder } from './pack-range.ts';
 import type { Store, WriteProblem, WriteResult } from './store.ts';
@@ -87,8 +87,15 @@ export function makeStore(database: Database, environment: StoreEnvironment, { d
     },
     photosInNoBackup: () => countUnsaved('photo'),
     logsInNoBackup: () => countUnsaved('log'),
-    noteBackup: (hashes) =>
-      database.transact('readwrite', ['uses'], (tx) => noteBackedUp(tx, hashes, environment.nowMs())),
+    noteBackup: async (hashes, file) => {
+      const nowMs = environment.nowMs();
+      await database.transact('readwrite', ['uses', 'kept'], async (tx) => {
+        if (file) tx.objectStore('kept').put({ ...file, at: new Date(nowMs).toISOString() }, LAST_BACKUP);
+        await noteBackedUp(tx, hashes, nowMs);
+      });
+      if (file) await noteMarker();
+    },
+    lastBackup: () => lastBackupIn(database, marker),
     close: () => {
       otherTabs.close();
       database.close();

@@ -6,7 +6,7 @@ import type { Database } from './database.ts';
 import { entriesIn } from './entries-in.ts';
 import { rangeUnder } from './pack-range.ts';
 import { planMerge } from './plan-merge.ts';
-import type { Incoming, Merged, Shelf } from './store.ts';
+import type { Incoming, IncomingBytes, Merged, Shelf } from './store.ts';
 import { clockIn, type Writer } from './stored-clock.ts';
 
 /** Bytes written in one transaction. Our choice: few enough that a phone's memory is not asked for a second copy. */
@@ -23,8 +23,14 @@ export async function mergeIn(database: Database, incoming: Incoming, writer: Wr
   const wanted = new Set(hashesUsedBy(afterMerge(here, incoming)));
   const broughtBytes: Shelved[] = [];
   try {
-    for (const batch of batchesOf(incoming.bytes.filter(({ sha256 }) => wanted.has(sha256)))) {
-      broughtBytes.push(...(await database.transact('readwrite', [...SHELVES], (tx) => putBatch(tx, batch))));
+    const absent = await absentIn(
+      database,
+      incoming.bytes.filter(({ sha256 }) => wanted.has(sha256)),
+    );
+    for (const batch of batchesOf(absent)) {
+      // Outside the transaction, which would end while a file is being read.
+      const read = await readAll(batch);
+      broughtBytes.push(...(await database.transact('readwrite', [...SHELVES], (tx) => putBatch(tx, read))));
     }
     return await database.transact('readwrite', [...MERGE_STORES], (tx) => mergeEntriesIn(tx, incoming, writer));
   } catch (error) {
@@ -33,8 +39,8 @@ export async function mergeIn(database: Database, incoming: Incoming, writer: Wr
   }
 }
 
-type Bytes = Incoming['bytes'][number];
-type Shelved = Pick<Bytes, 'sha256' | 'shelf'>;
+type Shelved = Pick<IncomingBytes, 'sha256' | 'shelf'>;
+type ReadBytes = Shelved & { type: string; bytes: Uint8Array<ArrayBuffer> };
 
 function afterMerge(here: Entry[], incoming: Incoming): Entry[] {
   const { merged, deletedHere } = planMerge(here, incoming.entries);
@@ -96,23 +102,39 @@ async function missingIn(
   return ids.filter((_, i) => found[i] === undefined);
 }
 
-function batchesOf(bytes: Bytes[]): Bytes[][] {
-  const batches: Bytes[][] = [];
+/** Those whose bytes are not here yet: the others need not be read. */
+function absentIn(database: Database, all: readonly IncomingBytes[]): Promise<IncomingBytes[]> {
+  return database.transact('readonly', [...SHELVES], async (tx) => {
+    const keys = await Promise.all(
+      all.map(({ shelf, sha256 }) => promisifyRequest(tx.objectStore(shelf).getKey(sha256))),
+    );
+    return all.filter((_, i) => keys[i] === undefined);
+  });
+}
+
+function batchesOf(all: readonly IncomingBytes[]): IncomingBytes[][] {
+  const batches: IncomingBytes[][] = [];
   let room = 0;
-  for (const one of bytes) {
+  for (const one of all) {
     const batch = batches.at(-1);
-    if (batch !== undefined && one.bytes.byteLength <= room) batch.push(one);
+    if (batch !== undefined && one.byteCount <= room) batch.push(one);
     else {
       batches.push([one]);
       room = BATCH_BYTES;
     }
-    room -= one.bytes.byteLength;
+    room -= one.byteCount;
   }
   return batches;
 }
 
+async function readAll(batch: readonly IncomingBytes[]): Promise<ReadBytes[]> {
+  const found: ReadBytes[] = [];
+  for (const { sha256, shelf, type, read } of batch) found.push({ sha256, shelf, type, bytes: await read() });
+  return found;
+}
+
 /** Returns what was not there before. */
-async function putBatch(tx: IDBTransaction, batch: Bytes[]): Promise<Shelved[]> {
+async function putBatch(tx: IDBTransaction, batch: readonly ReadBytes[]): Promise<Shelved[]> {
   const brought: Shelved[] = [];
   for (const { sha256, shelf, type, bytes } of batch) {
     const store = tx.objectStore(shelf);

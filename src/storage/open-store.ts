@@ -48,7 +48,7 @@ export async function openStore(given: Partial<StoreEnvironment> = {}): Promise<
     return {
       ok: true,
       store: makeStore(opened.database, environment, { deviceId, tab: { id: environment.randomId(), openedAt } }),
-      vanished: vanished ? { since: note.at, packCount: note.packCount } : null,
+      vanished: vanished ? { since: note.at, packCount: note.packCount, lastBackup: note.lastBackup } : null,
     };
   } catch (error) {
     environment.otherTabs.close();

@@ -1,3 +1,5 @@
+import type { BackupNote } from './store.ts';
+
 /**
  * A note outside IndexedDB that a database exists, so that one the browser has thrown away is noticed. The device id
  * belongs to the database: a new one means a new database.
@@ -11,6 +13,8 @@ export interface MarkerNote {
   deviceId: string;
   packCount: number;
   at: string;
+  /** Null where none was ever handed over; notes of earlier versions do not say. */
+  lastBackup: BackupNote | null;
 }
 
 /** Null when there is no note, or none of ours. */
@@ -18,8 +22,7 @@ export function readMarker(marker: OutsideMarker): MarkerNote | null {
   const text = marker.read();
   if (text === null) return null;
   try {
-    const note: unknown = JSON.parse(text);
-    return isMarkerNote(note) ? note : null;
+    return markerNoteIn(JSON.parse(text));
   } catch (error) {
     if (error instanceof SyntaxError) return null;
     throw error;
@@ -27,11 +30,21 @@ export function readMarker(marker: OutsideMarker): MarkerNote | null {
 }
 
 /** By hand: the Bench needs nothing else of the schemas, and shows sooner without them. */
-function isMarkerNote(note: unknown): note is MarkerNote {
-  if (typeof note !== 'object' || note === null) return false;
-  const { deviceId, packCount, at } = note as Partial<Record<keyof MarkerNote, unknown>>;
-  const isId = typeof deviceId === 'string' && /^[0-9a-f]{32}$/.test(deviceId);
-  return isId && typeof packCount === 'number' && typeof at === 'string';
+function markerNoteIn(note: unknown): MarkerNote | null {
+  const { deviceId, packCount, at, lastBackup } = membersOf(note);
+  if (typeof deviceId !== 'string' || !/^[0-9a-f]{32}$/.test(deviceId)) return null;
+  if (typeof packCount !== 'number' || typeof at !== 'string') return null;
+  return { deviceId, packCount, at, lastBackup: backupNoteIn(lastBackup) };
+}
+
+function backupNoteIn(note: unknown): BackupNote | null {
+  const { fileName, packCount, at } = membersOf(note);
+  const isNote = typeof fileName === 'string' && typeof packCount === 'number' && typeof at === 'string';
+  return isNote && Number.isFinite(Date.parse(at)) ? { fileName, packCount, at } : null;
+}
+
+function membersOf(value: unknown): Partial<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null ? (value as Partial<Record<string, unknown>>) : {};
 }
 
 export function writeMarker(marker: OutsideMarker, note: MarkerNote): void {

@@ -77,8 +77,10 @@ export interface Store {
   photosInNoBackup(): Promise<number>;
   /** The same of logs, apart, because a log is not a photo and the words say which is meant. */
   logsInNoBackup(): Promise<number>;
-  /** Notes that these bytes are in a backup, once its file has been handed over. */
-  noteBackup(hashes: readonly string[]): Promise<void>;
+  /** Notes that these bytes are in a backup, once its file has been handed over; and the file's name, here and outside. */
+  noteBackup(hashes: readonly string[], file?: BackupFile): Promise<void>;
+  /** The file last handed over; null where none ever was. After a database has vanished, what the note outside says. */
+  lastBackup(): Promise<BackupNote | null>;
   close(): void;
 }
 
@@ -86,11 +88,31 @@ export type DefinitionRemoval =
   | { ok: true }
   | { ok: false; usedBy: { packId: string; name: string; sample: string }[] };
 
+/** A part of a bundle, as it was handed over. */
+export interface BackupFile {
+  fileName: string;
+  packCount: number;
+}
+
+export interface BackupNote extends BackupFile {
+  /** ISO 8601, UTC. */
+  at: string;
+}
+
+/** Bytes that wait in a checked file. `read` reads and checks them anew, and rejects if they are not what they were. */
+export interface IncomingBytes {
+  sha256: string;
+  shelf: Shelf;
+  type: string;
+  byteCount: number;
+  read(): Promise<Uint8Array<ArrayBuffer>>;
+}
+
 /** One pack of a bundle that has passed every check. */
 export interface Incoming {
   packId: string;
   entries: readonly Entry[];
-  bytes: readonly { sha256: string; shelf: Shelf; type: string; bytes: Uint8Array }[];
+  bytes: readonly IncomingBytes[];
   definitions: readonly { sha256: string; text: string }[];
   cardOf(entries: Entry[]): PackCard;
   /** Bring back, with new stamps, what was deleted here after the bundle was made. */
@@ -117,7 +139,13 @@ export interface Merged {
   missingSealed: string[];
 }
 
-/** How opening went. `vanished`: the marker outside says there was a database, last seen `since`, and it is empty now. */
+/** The note outside says there was a database, last seen `since`, and it is empty now. */
+export interface Vanished {
+  since: string;
+  packCount: number;
+  lastBackup: BackupNote | null;
+}
+
 export type OpenResult =
-  | { ok: true; store: Store; vanished: { since: string; packCount: number } | null }
+  | { ok: true; store: Store; vanished: Vanished | null }
   | { ok: false; problem: 'unavailable' | 'newer' | 'migrationFailed' | 'failed'; detail: string };

@@ -30,7 +30,11 @@ export const benchWords = {
   later: 'Later',
   readyOffline: 'Ready to work without a signal.',
   vanished: (packCount: number, since: string) =>
-    `The records of ${packCount} ${packCount === 1 ? 'pack' : 'packs'} that were on this phone on ${since} are gone: the browser or someone cleared them. Restore your last bundle in Keep.`,
+    `The records of ${packCount} ${packCount === 1 ? 'pack' : 'packs'} that were on this phone on ${since} are gone: the browser or someone cleared them.`,
+  vanishedBackup: (fileName: string, day: string) => `Restore ${fileName} of ${day}`,
+  vanishedNoBackup: 'No backup was ever saved from this phone. If another device has a bundle, restore it in Keep.',
+  inNoBackup: (photos: number) => `${photos} photos are in no backup.`,
+  toBackup: 'Save them in Keep',
 };
 
 export const stageWords = {

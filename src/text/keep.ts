@@ -4,6 +4,12 @@ function counted(count: number, what: string): string {
   return `${count} ${what}${count === 1 ? '' : 's'}`;
 }
 
+/** "3 photos and 1 log", leaving out what there is none of. */
+function listed(parts: readonly string[]): string {
+  const some = parts.filter((part) => part !== '');
+  return [some.slice(0, -1).join(', '), ...some.slice(-1)].filter((part) => part !== '').join(' and ');
+}
+
 /** Keep: space, backup, restore, how the phone shows things. */
 export const keepWords = {
   title: 'Keep',
@@ -27,16 +33,24 @@ export const keepWords = {
   backup: 'Save everything',
   backupLead:
     'All packs with photos, notes and callouts as one bundle, or several parts when it is large. Keep it on another device.',
-  noBackup: (photos: number, logs: number) => {
-    const parts = [counted(photos, 'photo'), counted(logs, 'log')].filter((part) => part !== '');
-    return `${parts.join(' and ')} ${photos + logs === 1 ? 'is' : 'are'} in no backup yet.`;
-  },
+  noBackup: (photos: number, logs: number) =>
+    `${listed([counted(photos, 'photo'), counted(logs, 'log')])} ${
+      photos + logs === 1 ? 'is' : 'are'
+    } in no backup yet.`,
   allBackedUp: 'Every photo and log is in a backup.',
+  lastBackup: (fileName: string, moment: string) => `Last backup: ${fileName}, ${moment}`,
   nothingToSave: 'No pack of your own to save yet. Demo packs are left out.',
   save: 'Save everything as a bundle',
   saving: (percent: string) => `Gathering: ${percent} …`,
   stop: 'Stop',
   stopped: 'Stopped. Nothing was saved; the records are as they were.',
+  stoppedPart: 'Stopped. That part was not saved; nothing of it is left behind.',
+  planned: (parts: number, size: string) =>
+    parts === 1 ? `One bundle, about ${size}.` : `${parts} parts, about ${size} in all. Each can be restored alone.`,
+  partState: (part: number, size: string, saved: boolean) => `Part ${part}: about ${size}${saved ? ', saved' : ''}`,
+  making: (part: number, parts: number, percent: string) =>
+    parts === 1 ? `Making the bundle: ${percent} …` : `Making part ${part} of ${parts}: ${percent} …`,
+  writing: (fileName: string, percent: string) => `Writing ${fileName}: ${percent} …`,
   partReady: (part: number, parts: number, size: string) =>
     parts === 1
       ? `The bundle is ready, ${size}.`
@@ -45,27 +59,47 @@ export const keepWords = {
   nextPart: 'Saved, go on to the next part',
   savedAll: 'Saved. Copy it to another device: a backup on the same phone is lost with it.',
   leftOut: (count: number) =>
-    `${count} ${count === 1 ? 'thing' : 'things'} could not go in because the bytes are missing or damaged on this phone:`,
+    `${count} ${count === 1 ? 'thing' : 'things'} cannot go in because the bytes are missing or damaged on this phone:`,
   backupFailed: 'The bundle could not be made. The records are as they were. Free some space and try again.',
+  partNotSaved:
+    'That part could not be written, and nothing of it is left behind. Free some space, or choose another place, then save it again.',
   restore: 'Restore',
   restoreLead: 'Choose one bundle, or all its parts. Everything in it is checked before anything is written.',
   choose: 'Choose bundles to restore',
   checking: (name: string) => `Checking ${name} …`,
+  checkingShare: (name: string, percent: string) => `Checking ${name}: ${percent} …`,
+  takingIn: (name: string, percent: string) => `Taking in ${name}: ${percent} …`,
+  stoppedChecking: 'Stopped. Nothing on this phone was changed.',
   refusedFile: (name: string, reason: string) => `${name}: ${reason}`,
   restored: (name: string) => `${name} is restored.`,
   packAdded: (label: string) => `${label}: added`,
   packMerged: (label: string, written: number, newer: number) =>
     `${label}: ${written} ${written === 1 ? 'entry' : 'entries'} taken in` +
     (newer > 0 ? `, ${newer} newer here and kept` : ''),
+  packNewerHere: (label: string, newer: number) => `${label}: nothing taken in, ${newer} newer here and kept`,
   packSame: (label: string) => `${label}: nothing in it that is not here already`,
-  packMissing: (label: string, photos: number, logs: number) =>
-    `${label}: ${[counted(photos, 'photo'), counted(logs, 'log')].filter((part) => part !== '').join(' and ')} ${
-      photos + logs === 1 ? 'is' : 'are'
-    } not in this part; restore the other parts too`,
+  packMissing: (label: string, photos: number, logs: number, sheets = 0) =>
+    `${label}: ${listed([counted(photos, 'photo'), counted(logs, 'log'), counted(sheets, 'closed sheet')])} ${
+      photos + logs + sheets === 1 ? 'is' : 'are'
+    } not in these files; restore the other parts too`,
+  skipped: (count: number) =>
+    `${count} ${count === 1 ? 'file' : 'files'} in it that this Underlid has no use for ${count === 1 ? 'was' : 'were'} passed over.`,
+  ahead: (name: string, day: string) =>
+    `${name} is dated ${day}, more than a year ahead of this phone’s clock. Check the date of both phones: of two changes, the one dated later counts.`,
+  cleaned: (count: number) =>
+    `Hidden characters were taken out of ${count} ${count === 1 ? 'text' : 'texts'}; everything else in ${
+      count === 1 ? 'it' : 'them'
+    } is as it was:`,
+  cleanedLine: (name: string, place: string, characters: string) =>
+    place === '' ? `${name}: ${characters}` : `${name}, ${place}: ${characters}`,
   deletedHere: (count: number) =>
     `${count} ${count === 1 ? 'entry was' : 'entries were'} deleted here after this backup was made. They stay deleted unless you bring them back.`,
   bringBack: 'Bring them back',
+  broughtBack: (count: number) => `${count} ${count === 1 ? 'entry is' : 'entries are'} back.`,
+  moreOfThem: (count: number) => `and ${count} more`,
   stoppedAt: (label: string, reason: string) => `Stopped at ${label}: ${reason}`,
+  stoppedByHand: 'as you asked. What was taken in before stays; this pack and what comes after are as they were.',
+  fileChanged: 'the file is not any more what was checked. Choose it again.',
   away: 'Packs put away',
   awayLead: 'Off the bench, with everything still in them.',
   isBack: (label: string) => `${label} is back on the bench.`,

@@ -1,47 +1,73 @@
-import { useRef, useState } from 'preact/hooks';
-import type { VerifiedPart } from '../../storage/bundle/read-bundle.ts';
-import type { Merged } from '../../storage/store.ts';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { bundleRefusals, nothingChanged, nothingTaken, whereInBundle } from '../../text/bundle.ts';
+import { formatPercent } from '../../text/format-number.ts';
 import { keepWords as say } from '../../text/keep.ts';
-import { writeProblems } from '../../text/words.ts';
 import { refreshBench } from '../state/bench.ts';
-import { forgetOpenPack } from '../state/open-pack.ts';
 import { vanished } from '../state/vanished.ts';
+import type { GoodFile, Restored } from './restore-files.ts';
+import { RestoredPart } from './restored-part.tsx';
+
+type Now =
+  | { now: 'rest' }
+  | { now: 'checking' | 'takingIn'; fileName: string; doneFrac: number }
+  | { now: 'said'; sentence: string };
 
 interface Outcome {
-  fileName: string;
-  good: boolean;
-  lines: string[];
-  /** With entries that were deleted here after the backup: the checked part, to be merged again on request. */
-  deleted: { bundle: VerifiedPart; count: number } | null;
+  refused: { sentence: string; where: string }[];
+  good: GoodFile[];
+  restored: Restored | null;
 }
 
-/** Restore: every chosen file is checked whole before a byte is written, and says what it did. */
+/** Restore: all chosen files are checked whole before the first byte is written; then it lists what it did. */
 export function RestorePart() {
   const input = useRef<HTMLInputElement>(null);
-  const [checking, setChecking] = useState<string | null>(null);
-  const [outcomes, setOutcomes] = useState<Outcome[]>([]);
-
-  async function restore(files: File[]) {
-    const { restoreFile } = await import('./restore-file.ts');
-    for (const file of files) {
-      setChecking(file.name);
-      const restored = await restoreFile(file);
-      const outcome = restored.ok
-        ? outcomeOf(file.name, restored)
-        : { fileName: file.name, good: false, lines: [say.refusedFile(file.name, restored.sentence)], deleted: null };
-      setOutcomes((before) => [...before, outcome]);
+  const choose = useRef<HTMLButtonElement>(null);
+  const abort = useRef<AbortController | null>(null);
+  const [now, setNow] = useState<Now>({ now: 'rest' });
+  const [outcome, setOutcome] = useState<Outcome | null>(null);
+  const isBusy = now.now === 'checking' || now.now === 'takingIn';
+  useEffect(() => {
+    // From the Bench, where records have vanished: the way leads straight here.
+    if (location.hash === '#/keep/restore') {
+      choose.current?.scrollIntoView({ block: 'center' });
+      choose.current?.focus({ preventScroll: true });
     }
-    setChecking(null);
-    vanished.value = null;
-    await refreshBench();
+    return () => abort.current?.abort();
+  }, []);
+
+  function watched(step: 'checking' | 'takingIn') {
+    abort.current = new AbortController();
+    const onProgress = (fileName: string, doneFrac: number) => setNow({ now: step, fileName, doneFrac });
+    return { signal: abort.current.signal, onProgress };
   }
-  async function bringBack(outcome: Outcome) {
-    if (!outcome.deleted) return;
-    const { mergeBundle } = await import('./restore-file.ts');
-    const restored = await mergeBundle(outcome.deleted.bundle, true);
-    setOutcomes((before) =>
-      before.map((other) => (other === outcome && restored.ok ? outcomeOf(outcome.fileName, restored) : other)),
-    );
+  async function restore(files: File[]) {
+    if (files.length === 0) return;
+    setOutcome(null);
+    const { checkFiles } = await import('./restore-files.ts');
+    const checking = watched('checking');
+    try {
+      const read = await checkFiles(files, checking);
+      const good = read.flatMap((file) => (file.ok ? [{ fileName: file.fileName, bundle: file.bundle }] : []));
+      const after = good.length === 0 ? nothingChanged : nothingTaken;
+      const refused = read.flatMap((file) => {
+        if (file.ok) return [];
+        const sentence = say.refusedFile(file.fileName, `${bundleRefusals[file.refusal]} ${after}`);
+        return [{ sentence, where: whereInBundle(file.detail) }];
+      });
+      setOutcome({ refused, good, restored: null });
+      if (good.length > 0) await take({ refused, good }, false);
+      else setNow({ now: 'rest' });
+    } catch (error) {
+      if (!checking.signal.aborted) throw error;
+      setNow({ now: 'said', sentence: say.stoppedChecking });
+    }
+  }
+  async function take({ refused, good }: Pick<Outcome, 'refused' | 'good'>, bringBackDeleted: boolean) {
+    const { takeIn } = await import('./restore-files.ts');
+    const restored = await takeIn(good, { bringBackDeleted, ...watched('takingIn') });
+    setOutcome({ refused, good, restored });
+    setNow({ now: 'rest' });
+    if (restored.packs.length > 0) vanished.value = null;
     await refreshBench();
   }
 
@@ -49,25 +75,36 @@ export function RestorePart() {
     <section class="stack">
       <h2>{say.restore}</h2>
       <p class="muted small">{say.restoreLead}</p>
-      {checking && <p role="status">{say.checking(checking)}</p>}
-      {outcomes.map((outcome, index) => (
-        <div key={index} class="notice calm stack" role="status">
-          {outcome.lines.map((line) => (
-            <p key={line}>{line}</p>
-          ))}
-          {outcome.deleted && (
-            <>
-              <p>{say.deletedHere(outcome.deleted.count)}</p>
-              <button type="button" class="button" onClick={() => void bringBack(outcome)}>
-                {say.bringBack}
-              </button>
-            </>
-          )}
+      {outcome?.refused.map(({ sentence, where }) => (
+        <div key={sentence} class="notice stack" role="status">
+          <p>{sentence}</p>
+          <p class="small hash">{where}</p>
         </div>
       ))}
-      <button type="button" class="button" disabled={checking !== null} onClick={() => input.current?.click()}>
-        {say.choose}
-      </button>
+      {outcome?.restored && (
+        <RestoredPart restored={outcome.restored} busy={isBusy} onBringBack={() => void take(outcome, true)} />
+      )}
+      {isBusy ? (
+        <>
+          <p role="status">
+            {(now.now === 'checking' ? say.checkingShare : say.takingIn)(now.fileName, formatPercent(now.doneFrac))}
+          </p>
+          <button type="button" class="button" onClick={() => abort.current?.abort()}>
+            {say.stop}
+          </button>
+        </>
+      ) : (
+        <>
+          {now.now === 'said' && (
+            <p class="notice calm" role="status">
+              {now.sentence}
+            </p>
+          )}
+          <button ref={choose} type="button" class="button" onClick={() => input.current?.click()}>
+            {say.choose}
+          </button>
+        </>
+      )}
       <input
         ref={input}
         class="unseen"
@@ -85,40 +122,4 @@ export function RestorePart() {
       />
     </section>
   );
-}
-
-function outcomeOf(
-  fileName: string,
-  restored: Extract<Awaited<ReturnType<typeof import('./restore-file.ts').mergeBundle>>, { ok: true }>,
-): Outcome {
-  const { report, bundle, labels } = restored;
-  const lines = report.packs.map((pack) => {
-    forgetOpenPack(pack.packId);
-    return packLine(labels.get(pack.packId) ?? pack.packId, pack);
-  });
-  if (report.stopped) {
-    const label = labels.get(report.stopped.packId) ?? report.stopped.packId;
-    lines.push(say.stoppedAt(label, writeProblems[report.stopped.problem]));
-  }
-  for (const pack of report.packs) {
-    const { missingPhotos, missingLogs } = pack;
-    if (missingPhotos.length + missingLogs.length > 0) {
-      const label = labels.get(pack.packId) ?? pack.packId;
-      lines.push(say.packMissing(label, missingPhotos.length, missingLogs.length));
-    }
-  }
-  const count = report.packs.reduce((sum, pack) => sum + pack.deletedHere.length, 0);
-  const good = report.stopped === null;
-  return {
-    fileName,
-    good,
-    lines: good ? [say.restored(fileName), ...lines] : lines,
-    deleted: count > 0 ? { bundle, count } : null,
-  };
-}
-
-function packLine(label: string, pack: Merged): string {
-  if (pack.added) return say.packAdded(label);
-  if (pack.written.length === 0) return say.packSame(label);
-  return say.packMerged(label, pack.written.length, pack.newerHere.length);
 }

@@ -1,22 +1,26 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Vanished } from '../../storage/store.ts';
 import { benchWords as say } from '../../text/bench.ts';
 import { formatMoment } from '../../text/format-day.ts';
 import { utcOffsetMinutes } from '../clock.ts';
+import { cards } from '../state/bench.ts';
 import { askPersistence, installNow, installPrompt, keeping } from '../state/keeping.ts';
 import { loadNewer, newerReady, offlineReady } from '../state/newer-version.ts';
+import { store } from '../state/store.ts';
 import { vanished } from '../state/vanished.ts';
 
-/** What must be said before any pack: records gone, a photo that never came, a newer version, how to keep records. */
+/**
+ * Photos in no backup from which on it is said. Our choice: a quarter of what one pack taken apart brings; said at every
+ * first photo it would be passed over by the time it matters.
+ */
+const WORTH_SAYING = 8;
+
+/** What must be said before any pack: records gone, a newer version, how to keep records, photos in no backup. */
 export function BenchNotices({ empty }: { empty: boolean }) {
-  const gone = vanished.value;
-  const sinceMs = gone ? Date.parse(gone.since) : 0;
+  const inNoBackup = usePhotosInNoBackup();
   return (
     <>
-      {gone && (
-        <p class="notice" role="alert">
-          {say.vanished(gone.packCount, formatMoment(sinceMs, utcOffsetMinutes(sinceMs)))}{' '}
-          <a href="#/keep">{say.keep}</a>
-        </p>
-      )}
+      {vanished.value && <VanishedNotice {...vanished.value} />}
       {newerReady.value && (
         <div class="notice calm stack">
           <p>{say.newerVersion}</p>
@@ -48,6 +52,11 @@ export function BenchNotices({ empty }: { empty: boolean }) {
           {keeping.value === 'refused' && <p class="small">{say.persistRefused}</p>}
         </div>
       )}
+      {inNoBackup >= WORTH_SAYING && (
+        <a class="button quiet wide" href="#/keep">
+          {say.inNoBackup(inNoBackup)} {say.toBackup}
+        </a>
+      )}
       {offlineReady.value && (
         <p class="small muted" role="status">
           ✓ {say.readyOffline}
@@ -55,4 +64,42 @@ export function BenchNotices({ empty }: { empty: boolean }) {
       )}
     </>
   );
+}
+
+/** The last backup by its name, one tap from being restored. */
+function VanishedNotice({ since, packCount, lastBackup }: Vanished) {
+  return (
+    <div class="notice stack" role="alert">
+      <p>{say.vanished(packCount, momentOf(since))}</p>
+      {lastBackup === null ? (
+        <p>{say.vanishedNoBackup}</p>
+      ) : (
+        <a class="button primary" href="#/keep/restore">
+          {say.vanishedBackup(lastBackup.fileName, momentOf(lastBackup.at))}
+        </a>
+      )}
+    </div>
+  );
+}
+
+function momentOf(iso: string): string {
+  const atMs = Date.parse(iso);
+  return formatMoment(atMs, utcOffsetMinutes(atMs));
+}
+
+/** Counted anew whenever the cards on the Bench change: after a change, a backup, a restore. */
+function usePhotosInNoBackup(): number {
+  const [count, setCount] = useState(0);
+  useEffect(() => {
+    let isOld = false;
+    void store()
+      .photosInNoBackup()
+      .then((found) => {
+        if (!isOld) setCount(found);
+      });
+    return () => {
+      isOld = true;
+    };
+  }, [cards.value]);
+  return count;
 }

@@ -2,9 +2,12 @@ import { type Unzipped, unzipSync, zipSync } from 'fflate';
 import { foldRecord } from '../../../src/record/fold-record.ts';
 import type { Entry } from '../../../src/schema/entry.ts';
 import type { PackCard } from '../../../src/schema/pack-card.ts';
-import { type ReadBundle, readBundle } from '../../../src/storage/bundle/read-bundle.ts';
-import { type SaveBundle, type SavedPart, saveBundle } from '../../../src/storage/bundle/save-bundle.ts';
+import type { LeftOut } from '../../../src/storage/bundle/gather-pack.ts';
+import { type PartPlan, type PlanBundle, planBundle } from '../../../src/storage/bundle/plan-bundle.ts';
+import { type ReadBundle, type ReadOptions, readBundle } from '../../../src/storage/bundle/read-bundle.ts';
 import { sha256Of } from '../../../src/storage/bundle/sha256-of.ts';
+import { type WriteOptions, writePart } from '../../../src/storage/bundle/write-part.ts';
+import { blobSink } from '../../../src/storage/bundle/zip-writer.ts';
 import type { NewPhotoBytes, Put, Store } from '../../../src/storage/store.ts';
 import { OTHER_PACK, PACK, photoValue } from '../../record/made-entries.ts';
 import { answer, change, cardOf as emptyCard, newPhone, storeOn, written } from '../open-test-store.ts';
@@ -12,15 +15,22 @@ import { answer, change, cardOf as emptyCard, newPhone, storeOn, written } from 
 export const DEMO_PACK = 'd'.repeat(32);
 export const DEFINITION = '{"id":"lfp-drop-in","version":"1.0.0"}\n';
 
-/** Bytes that begin like a JPEG and do not deflate, different for each seed. */
-export function jpegBytes(length: number, seed: number): ArrayBuffer {
+/** The size that `photoValue` gives a photo, and what a thumbnail of it has. */
+export const PHOTO_SIZE = { widthPx: 2048, heightPx: 1536 };
+const THUMB_SIZE = { widthPx: 320, heightPx: 240 };
+
+/** A JPEG of so many bytes as its markers tell it (ITU-T T.81, B.2): frame, scan, nonsense that does not deflate, end. */
+export function jpegBytes(length: number, seed: number, { widthPx, heightPx } = PHOTO_SIZE): ArrayBuffer {
   let state = seed;
   const bytes = Uint8Array.from({ length }, () => {
     // In whole numbers of 32 bits: as floating point it would soon repeat, and then deflate.
     state = (Math.imul(state, 1_103_515_245) + 12_345) & 0x7fff_ffff;
-    return state >>> 16;
+    // No 0xff, which would be a marker.
+    return (state >>> 16) % 255;
   });
-  bytes.set([0xff, 0xd8, 0xff, 0xe0]);
+  const frame = [0xff, 0xc0, 0, 11, 8, heightPx >> 8, heightPx & 255, widthPx >> 8, widthPx & 255, 1, 1, 0x11, 0];
+  bytes.set([0xff, 0xd8, ...frame, 0xff, 0xda, 0, 8, 1, 1, 0, 0, 63, 0]);
+  bytes.set([0xff, 0xd9], length - 2);
   return bytes.buffer;
 }
 
@@ -40,7 +50,7 @@ export async function writePhoto(store: Store, packId: string, { length = 3000, 
   const type = 'image/jpeg';
   const photos: NewPhotoBytes[] = [
     { sha256, shelf: 'photos', content: { type, bytes } },
-    { sha256, shelf: 'thumbs', content: { type, bytes: jpegBytes(200, seed + 2000) } },
+    { sha256, shelf: 'thumbs', content: { type, bytes: jpegBytes(200, seed + 2000, THUMB_SIZE) } },
     { sha256: keptOriginal, shelf: 'originals', content: { type, bytes: original } },
   ];
   const puts: Put[] = [
@@ -110,19 +120,41 @@ async function cardAfter(store: Store, packId: string, puts: Put[]): Promise<Pac
   return cardFrom([...before.filter(({ key }) => !replaced.has(key.join('/'))), ...coming]);
 }
 
-export async function partsOf(store: Store, more: Partial<SaveBundle> = {}): Promise<SavedPart[]> {
-  const parts: SavedPart[] = [];
-  for await (const part of saveBundle({ store, packIds: 'all', appVersion: '0.1.0', ...more })) parts.push(part);
-  return parts;
+export interface SavedPart extends PartPlan {
+  blob: Blob;
 }
 
-export async function bytesOf(part: SavedPart | undefined): Promise<Uint8Array> {
+/** Plans a bundle of everything and writes each of its parts. */
+export async function partsOf(store: Store, more: Partial<PlanBundle> = {}): Promise<SavedPart[]> {
+  const { parts } = await planBundle({ store, packIds: 'all', appVersion: '0.1.0', ...more });
+  const saved: SavedPart[] = [];
+  for (const part of parts) saved.push({ ...part, blob: await blobOf(part) });
+  return saved;
+}
+
+export async function blobOf(part: PartPlan, options: WriteOptions = {}): Promise<Blob> {
+  const sink = blobSink();
+  await writePart(part, sink, options);
+  return sink.blob();
+}
+
+/** What cannot go into a bundle of everything. */
+export async function leftOutOf(store: Store): Promise<LeftOut[]> {
+  return (await planBundle({ store, packIds: 'all', appVersion: '0.1.0' })).leftOut;
+}
+
+export async function bytesOf(part: SavedPart | undefined): Promise<Uint8Array<ArrayBuffer>> {
   if (part === undefined) throw new Error('there is no such part');
   return new Uint8Array(await part.blob.arrayBuffer());
 }
 
 export async function read(part: SavedPart | undefined): Promise<ReadBundle> {
-  return readBundle(await bytesOf(part));
+  return readZip(await bytesOf(part));
+}
+
+/** Reads a bundle as the app does from a chosen file. */
+export function readZip(zip: Uint8Array, options: ReadOptions = {}): Promise<ReadBundle> {
+  return readBundle(new Blob([zip as Uint8Array<ArrayBuffer>]), options);
 }
 
 export type Manifest = { files: { path: string; byteCount: number; sha256: string }[] } & Record<string, unknown>;
@@ -137,7 +169,10 @@ export interface Forgery {
 }
 
 /** A part unpacked, changed, its manifest made right again, and packed: what a forger who knows the format would do. */
-export async function forge(zip: Uint8Array, { files, manifest, stale = false }: Forgery): Promise<Uint8Array> {
+export async function forge(
+  zip: Uint8Array,
+  { files, manifest, stale = false }: Forgery,
+): Promise<Uint8Array<ArrayBuffer>> {
   const all = unzipSync(zip);
   const listed = JSON.parse(new TextDecoder().decode(all['manifest.json'])) as Manifest;
   files?.(all);

@@ -3,14 +3,26 @@ import { unzipSync } from 'fflate';
 import { expect, it } from 'vitest';
 import { foldRecord } from '../../../src/record/fold-record.ts';
 import { calloutOfWebAnnotation } from '../../../src/record/web-annotation.ts';
-import { readBundle } from '../../../src/storage/bundle/read-bundle.ts';
+import { readMember } from '../../../src/storage/bundle/read-member.ts';
 import { restoreBundle } from '../../../src/storage/bundle/restore-bundle.ts';
 import { sha256Of } from '../../../src/storage/bundle/sha256-of.ts';
 import { readZipDirectory } from '../../../src/storage/bundle/zip-directory.ts';
 import type { Store } from '../../../src/storage/store.ts';
 import { OTHER_PACK, PACK } from '../../record/made-entries.ts';
 import { cardOf, newPhone, storeOn } from '../open-test-store.ts';
-import { benchOfPacks, bytesOf, cardFrom, DEFINITION, DEMO_PACK, partsOf, read, writePhoto } from './bench-of-packs.ts';
+import {
+  benchOfPacks,
+  blobOf,
+  bytesOf,
+  cardFrom,
+  DEFINITION,
+  DEMO_PACK,
+  leftOutOf,
+  partsOf,
+  read,
+  readZip,
+  writePhoto,
+} from './bench-of-packs.ts';
 
 const asBefore = { bringBackDeleted: false, cardOf: cardFrom };
 
@@ -86,13 +98,19 @@ it('leaves the demo pack out, and takes it when asked or when one pack is named'
 });
 
 it('stores 9 JPEGs as they are and deflates 6 texts, each with the CRC-32 and bytes that zlib finds', async () => {
-  const members = readZipDirectory(await bytesOf((await partsOf(await benchOfPacks()))[0]));
+  const [part] = await partsOf(await benchOfPacks());
+  const file = part?.blob ?? new Blob();
+  const zip = await bytesOf(part);
+  const members = await readZipDirectory(file);
   expect(members.filter(({ deflated }) => !deflated).map(({ path }) => path.slice(-3))).toEqual(Array(9).fill('jpg'));
   expect(members.filter(({ deflated }) => deflated)).toHaveLength(6);
-  for (const { packed, deflated, byteCount, crc32 } of members) {
+  for (const member of members) {
+    const { path, packedBytes, deflated, byteCount, crc32, from } = member;
+    const packed = zip.subarray(from + 30 + path.length, from + 30 + path.length + packedBytes);
     // Node's zlib, an implementation apart from the one that wrote the zip.
     const bytes = deflated ? zlib.inflateRawSync(packed) : packed;
     expect([bytes.byteLength, zlib.crc32(bytes)]).toEqual([byteCount, crc32]);
+    expect(Buffer.compare(await readMember(file, member), bytes)).toBe(0);
   }
 });
 
@@ -158,23 +176,37 @@ it('leaves out, and says so, a photo whose bytes are gone and one whose bytes ar
     return content;
   };
   const parts = await partsOf(store);
-  expect(parts[0]?.leftOut).toEqual([
+  expect(await leftOutOf(store)).toEqual([
     { what: `photos/${first}.jpg`, reason: 'missing' },
     { what: `photos/${second}.jpg`, reason: 'damaged' },
   ]);
   expect(await read(parts[0])).toMatchObject({ ok: true });
 });
 
-it('tells how far it is, up to 1, and stops when cancelled', async () => {
+it('tells how far it is, up to 1, and stops when cancelled: planning, writing, checking', async () => {
   const store = await benchOfPacks();
   const seen: number[] = [];
-  await partsOf(store, { onProgress: (doneFrac) => seen.push(doneFrac) });
-  expect(seen).toEqual([1 / 6, 2 / 6, 3 / 6, 4 / 6, 5 / 6, 1, 1]);
+  const [part] = await partsOf(store, { onProgress: (doneFrac) => seen.push(doneFrac) });
+  if (part === undefined) throw new Error('there is a part');
+  expect(seen).toEqual([1 / 3, 2 / 3, 1]);
   const stop = new AbortController();
   const cancelled = partsOf(store, { signal: stop.signal, onProgress: () => stop.abort(new Error('stopped by hand')) });
   await expect(cancelled).rejects.toThrow('stopped by hand');
-  const zip = await bytesOf((await partsOf(store))[0]);
-  await expect(readBundle(zip, { signal: AbortSignal.abort(new Error('stopped too')) })).rejects.toThrow('stopped too');
+  const half = new AbortController();
+  const onProgress = (doneFrac: number) => doneFrac > 0.5 && half.abort(new Error('stopped half way'));
+  await expect(blobOf(part, { signal: half.signal, onProgress })).rejects.toThrow('stopped half way');
+  const checking = new AbortController();
+  const checked: number[] = [];
+  const stopped = readZip(await bytesOf(part), {
+    signal: checking.signal,
+    onProgress: (doneFrac) => {
+      checked.push(doneFrac);
+      if (doneFrac > 0.5) checking.abort(new Error('stopped too'));
+    },
+  });
+  await expect(stopped).rejects.toThrow('stopped too');
+  expect(checked.at(-1)).toBeGreaterThan(0.5);
+  expect(checked.at(-1)).toBeLessThan(1);
 });
 
 it('counts restored and saved photos as backed up', async () => {
