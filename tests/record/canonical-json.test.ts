@@ -3,15 +3,37 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { canonicalJson } from '../../src/record/canonical-json.ts';
 
-it('writes the sample of RFC 8785 section 3.2.2 as section 3.2.3 prints it', () => {
-  const input = String.raw`{
-    "numbers": [333333333.33333329, 1E30, 4.50, 2e-3, 0.000000000000000000000000001],
-    "string": "\u20ac$\u000F\u000aA'\u0042\u0022\u005c\\\"\/",
-    "literals": [null, true, false]
-  }`;
-  expect(canonicalJson(JSON.parse(input))).toBe(
+// RFC 8785 section 3.2.2: the sample it serializes.
+const SAMPLE = String.raw`{
+  "numbers": [333333333.33333329, 1E30, 4.50, 2e-3, 0.000000000000000000000000001],
+  "string": "\u20ac$\u000F\u000aA'\u0042\u0022\u005c\\\"\/",
+  "literals": [null, true, false]
+}`;
+
+it('writes the sample of RFC 8785 section 3.2.2, its keys sorted, as section 3.2.3 prints it', () => {
+  expect(canonicalJson(JSON.parse(SAMPLE))).toBe(
     String.raw`{"literals":[null,true,false],"numbers":[333333333.3333333,1e+30,4.5,0.002,1e-27],"string":"€$\u000f\nA'B\"\\\\\"/"}`,
   );
+});
+
+it('writes the numbers, the string and the literals of the sample as RFC 8785 section 3.2.2 does, one by one', () => {
+  const sample = JSON.parse(SAMPLE);
+  expect(sample.numbers.map(canonicalJson)).toEqual(['333333333.3333333', '1e+30', '4.5', '0.002', '1e-27']);
+  expect(canonicalJson(sample.string)).toBe(String.raw`"€$\u000f\nA'B\"\\\\\"/"`);
+  expect(sample.literals.map(canonicalJson)).toEqual(['null', 'true', 'false']);
+});
+
+it('encodes the sample to the 118 bytes of UTF-8 that RFC 8785 section 3.2.4 prints', () => {
+  const printed = `
+    7b 22 6c 69 74 65 72 61 6c 73 22 3a 5b 6e 75 6c 6c 2c 74 72
+    75 65 2c 66 61 6c 73 65 5d 2c 22 6e 75 6d 62 65 72 73 22 3a
+    5b 33 33 33 33 33 33 33 33 33 2e 33 33 33 33 33 33 33 2c 31
+    65 2b 33 30 2c 34 2e 35 2c 30 2e 30 30 32 2c 31 65 2d 32 37
+    5d 2c 22 73 74 72 69 6e 67 22 3a 22 e2 82 ac 24 5c 75 30 30
+    30 66 5c 6e 41 27 42 5c 22 5c 5c 5c 5c 5c 22 2f 22 7d`;
+  const bytes = new TextEncoder().encode(canonicalJson(JSON.parse(SAMPLE)));
+  expect([...bytes].map((byte) => byte.toString(16).padStart(2, '0'))).toEqual(printed.trim().split(/\s+/));
+  expect(bytes).toHaveLength(118);
 });
 
 it('sorts the seven keys of RFC 8785 section 3.2.3 by UTF-16 units: the emoji before U+FB33', () => {
@@ -31,7 +53,7 @@ it('sorts the seven keys of RFC 8785 section 3.2.3 by UTF-16 units: the emoji be
   ]);
 });
 
-// RFC 8785 Appendix B: IEEE 754 bits and their JSON text.
+// RFC 8785 Appendix B, the 24 rows that have a text: IEEE 754 bits and their JSON text.
 it.each([
   ['0000000000000000', '0'],
   ['8000000000000000', '0'],
@@ -58,12 +80,19 @@ it.each([
   ['becbf647612f3696', '-0.0000033333333333333333'],
   ['43143ff3c1cb0959', '1424953923781206.2'],
 ])('writes the number with bits %s as %s', (bits, text) => {
-  const view = new DataView(new ArrayBuffer(8));
-  view.setBigUint64(0, BigInt(`0x${bits}`));
-  expect(canonicalJson(view.getFloat64(0))).toBe(text);
+  expect(canonicalJson(numberOfBits(bits))).toBe(text);
 });
 
-it('agrees with the canonicalize package 5.1.0 on 500 random JSON values', () => {
+// RFC 8785 Appendix B, the two rows in place of whose text it has an error, by its section 3.2.2.3.
+it.each([
+  ['7fffffffffffffff', 'NaN'],
+  ['7ff0000000000000', 'Infinity'],
+])('refuses the number with bits %s, %s, with an error', (bits, name) => {
+  expect(String(numberOfBits(bits))).toBe(name);
+  expect(() => canonicalJson(numberOfBits(bits))).toThrow(`a number must be finite, got ${name}`);
+});
+
+it('agrees with the canonicalize package 2.1.0 on 500 random JSON values', () => {
   fc.assert(
     fc.property(fc.jsonValue({ noUnicodeString: false }), (value) => {
       fc.pre(!/\p{Surrogate}/u.test(JSON.stringify(value)) && !JSON.stringify(value).includes('\\ud'));
@@ -87,3 +116,9 @@ it.each([
 ])('refuses %s', (_, value, reason) => {
   expect(() => canonicalJson(value)).toThrow(reason);
 });
+
+function numberOfBits(bits: string): number {
+  const view = new DataView(new ArrayBuffer(8));
+  view.setBigUint64(0, BigInt(`0x${bits}`));
+  return view.getFloat64(0);
+}

@@ -6,9 +6,10 @@ export type Line = readonly [path: string, figure: SealedFigure];
 const KEY_FIELDS = ['id', 'itemId', 'zoneId', 'hazardId', 'remedyId', 'leadId', 'number', 'code', 'kind', 'case'];
 
 /**
- * Any result as flat lines by readable path, `zones/vents/q/low`. Members of a list go by their own name, never by
- * their place; those that have none, or share one, are counted ("any", "any 2"). A stored test (it has an id and a
- * stamp) only lends its id: what was typed in is sealed as an entry.
+ * Any result as flat lines by readable path, `zones/vents/q/low`. A list is one line that names its members in their
+ * order; what they say goes by their own names, never by place. Those without a name, or with the same one, are
+ * counted ("any", "any 2"). A stored test (it has an id and a stamp) only lends its id: what was typed in is sealed as
+ * an entry.
  *
  * Check   tests/sheet/sealed/flat-lines.test.ts
  */
@@ -23,13 +24,31 @@ export function flatLines(path: string, value: unknown): Line[] {
 function listLines(path: string, list: readonly unknown[]): Line[] {
   if (list.every(isWord)) return [[path, list.join(', ')]];
   if (list.every(isStored)) return [[path, list.map(({ id }) => id).join(', ')]];
+  const names = told(list.map(nameOf));
+  const said = list.flatMap((member, place) => {
+    const at = `${path}/${names[place]}`;
+    // What it goes by is in its path.
+    return flatLines(at, member).filter(([line, figure]) => !isOwnName(line, figure, { at, name: names[place] }));
+  });
+  return [[path, names.join(', ')], ...said];
+}
+
+/** Equal names told apart by a count: the second "any" is "any 2". */
+function told(names: readonly string[]): string[] {
   const counts = new Map<string, number>();
-  return list.flatMap((member) => {
-    const name = nameOf(member);
+  return names.map((name) => {
     const count = (counts.get(name) ?? 0) + 1;
     counts.set(name, count);
-    return flatLines(`${path}/${count === 1 ? name : `${name} ${count}`}`, member);
+    return count === 1 ? name : `${name} ${count}`;
   });
+}
+
+function isOwnName(
+  line: string,
+  figure: SealedFigure,
+  { at, name }: { at: string; name: string | undefined },
+): boolean {
+  return KEY_FIELDS.some((field) => line === `${at}/${field}`) && String(figure) === name;
 }
 
 /** A list of these is one line. Fractions are lines of their own, because they are compared as numbers. */
