@@ -1,16 +1,14 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { gradeRecord } from '../../src/grading/grade-record.ts';
-import { type Ladder, liftEntry, OUR_LADDER } from '../../src/migrations/lift-entry.ts';
+import { type Ladder, liftEntry } from '../../src/migrations/lift-entry.ts';
 import { foldRecord } from '../../src/record/fold-record.ts';
-import { checkDefinition } from '../../src/schema/check-definition.ts';
 import { checkEntry } from '../../src/schema/check-entry.ts';
-import type { Checklist } from '../../src/schema/checklist.ts';
-import type { DefinitionReference } from '../../src/schema/definition-reference.ts';
 import type { Entry } from '../../src/schema/entry.ts';
 import { SCHEMA_VERSION } from '../../src/schema/schema-version.ts';
 import { EARLIER_VERSIONS, type EarlierVersion } from '../storage/earlier-versions.ts';
+import { frozenDefinition } from './frozen-definition.ts';
 import { NEW_SINCE } from './new-since.ts';
+import { watchedLadder } from './watched-ladder.ts';
 
 /** Counted in the fixtures with another program. */
 const COUNTS: Readonly<Record<number, object>> = {
@@ -24,13 +22,6 @@ function lifted(entries: readonly Entry[], from: number, ladder?: Ladder): Entry
     if (!lift.ok) throw new Error(lift.detail);
     return lift.entry;
   });
-}
-
-/** The frozen definition that a reference names, as the app comes with it. */
-function definitionOf({ id, version }: DefinitionReference): Checklist {
-  const check = checkDefinition(JSON.parse(readFileSync(`checklists/${id}/${version}.json`, 'utf8')));
-  if (!check.ok) throw new Error(JSON.stringify(check.problems));
-  return check.definition;
 }
 
 it('keeps a fixture of each of the 2 schemas there were before the present one', () => {
@@ -69,15 +60,8 @@ describe.each(EARLIER_VERSIONS)('version $version', (earlier: EarlierVersion) =>
 
   it('runs every step from the next version to the present one on every entry, in order', () => {
     const ran = new Map<string, number[]>();
-    const steps = OUR_LADDER.steps.map(({ to, step }) => ({
-      to,
-      step: (entry: Entry) => {
-        const key = entry.key.join('/');
-        ran.set(key, [...(ran.get(key) ?? []), to]);
-        return step(entry);
-      },
-    }));
-    lifted(entries, version, { ...OUR_LADDER, steps });
+    const ladder = watchedLadder((to, { key }) => ran.set(key.join('/'), [...(ran.get(key.join('/')) ?? []), to]));
+    lifted(entries, version, ladder);
     const wanted = Array.from({ length: SCHEMA_VERSION - version }, (_, i) => version + 1 + i);
     expect(ran.size).toBe(entries.length);
     expect([...new Set([...ran.values()].map(String))]).toEqual([String(wanted)]);
@@ -91,7 +75,7 @@ describe.each(EARLIER_VERSIONS)('version $version', (earlier: EarlierVersion) =>
   );
 
   it.each(earlier.gradings())('grades $packId by $checklist.version as it did, to 1e-12', (was) => {
-    const is = gradeRecord(definitionOf(was.checklist), foldRecord(was.packId, lifted(entries, version)));
+    const is = gradeRecord(frozenDefinition(was.checklist), foldRecord(was.packId, lifted(entries, version)));
     const { verdict, settled, settledCount, askedCount, stop } = is;
     expect({ verdict, settled, settledCount, askedCount, stop }).toEqual({
       verdict: was.verdict,

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { type Ladder, OUR_LADDER } from '../../src/migrations/lift-entry.ts';
+import { OUR_LADDER } from '../../src/migrations/lift-entry.ts';
 import { foldRecord } from '../../src/record/fold-record.ts';
 import type { Entry } from '../../src/schema/entry.ts';
 import type { UndoStep } from '../../src/storage/undo-steps.ts';
 import { NEW_SINCE } from '../migrations/new-since.ts';
+import { watchedLadder } from '../migrations/watched-ladder.ts';
 import { OTHER_PACK } from '../record/made-entries.ts';
 import { EARLIER_VERSIONS, type EarlierVersion, everyRow, layOut, type Rows, sorted } from './earlier-versions.ts';
 import { answer, bytesOf, cardOf, change, newPhone, openOn, storeOn, written } from './open-test-store.ts';
@@ -29,18 +30,6 @@ function openedBare(phone: Awaited<ReturnType<typeof phoneOf>>, number: number):
     request.onerror = () => resolve(request.error?.name ?? '');
     request.onsuccess = () => resolve(request.result);
   });
-}
-
-/** Our own steps, each watched: `see` may throw on the entry that is about to be lifted. */
-function watched(see: (to: number, entry: Entry) => void): Ladder {
-  const steps = OUR_LADDER.steps.map(({ to, step }) => ({
-    to,
-    step: (entry: Entry) => {
-      see(to, entry);
-      return step(entry);
-    },
-  }));
-  return { ...OUR_LADDER, steps };
 }
 
 const entriesInSteps = (rows: Rows) =>
@@ -138,7 +127,7 @@ describe.each(EARLIER_VERSIONS)('a database of version $version', (earlier) => {
 
   it('runs every step once on every entry and on every entry that a step to take back holds', async () => {
     const ran = new Map<number, number>();
-    const ladder = watched((to) => ran.set(to, (ran.get(to) ?? 0) + 1));
+    const ladder = watchedLadder((to) => ran.set(to, (ran.get(to) ?? 0) + 1));
     const phone = await phoneOf(earlier);
     (await storeOn(phone, { ladder })).close();
     const rows = earlier.rows();
@@ -159,7 +148,7 @@ describe.each(EARLIER_VERSIONS)('a database of version $version', (earlier) => {
       const phone = await phoneOf(earlier);
       const at = pick(earlier.rows());
       const seen: Entry[] = [];
-      const ladder = watched((to, entry) => {
+      const ladder = watchedLadder((to, entry) => {
         if (to !== OUR_LADDER.present || entry.at !== at) return;
         seen.push(entry);
         throw new Error('made to fail');
