@@ -1,12 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
 import { gradeRecord } from '../../grading/grade-record.ts';
-import type { Grading } from '../../grading/grading.ts';
 import { carryOverWords as say } from '../../text/carry-over.ts';
-import { formatScore } from '../../text/format-number.ts';
-import { verdictWords } from '../../text/verdict.ts';
 import { Dialog } from '../../ui/dialog.tsx';
 import { carryOverChange } from '../regrade/carry-over-change.ts';
 import { newestOnBoard } from '../regrade/newest-on-board.ts';
+import { ScoreBy } from '../regrade/score-by.tsx';
 import type { LoadedDefinition } from '../state/definitions.ts';
 import { isNewerVersion } from '../state/is-newer-version.ts';
 import type { PackSession } from '../state/pack-session.ts';
@@ -56,20 +54,5 @@ export function CarryOverPart({ session }: { session: PackSession }) {
         </Dialog>
       )}
     </section>
-  );
-}
-
-function ScoreBy({ version, grading }: { version: string; grading: Grading }) {
-  const score = grading.score === null ? say.withheld : formatScore(grading.score, grading.settled);
-  return (
-    <p>
-      <strong>
-        {say.by(version)}: {score}
-      </strong>
-      <br />
-      <span class="small muted">
-        {verdictWords(grading.verdict).title} · {say.asked(grading.settledCount, grading.askedCount)}
-      </span>
-    </p>
   );
 }

@@ -6,6 +6,7 @@ import { APP_VERSION } from '../app-version.ts';
 import { AwayPart } from '../keep/away-part.tsx';
 import { BackupPart } from '../keep/backup-part.tsx';
 import { LookPart } from '../keep/look-part.tsx';
+import { RegradeLink } from '../keep/regrade-link.tsx';
 import { RestorePart } from '../keep/restore-part.tsx';
 import { SpacePart } from '../keep/space-part.tsx';
 import { builtInDefinition, type LoadedDefinition } from '../state/definitions.ts';
@@ -23,6 +24,7 @@ export function KeepScreen() {
       <SpacePart />
       <LookPart />
       <AwayPart />
+      <RegradeLink />
       <section class="stack">
         <h2>{say.checklists}</h2>
         {builtIn && (

@@ -1,0 +1,83 @@
+import type { ItemResult } from '../../grading/grading.ts';
+import { roundedShares } from '../../grading/largest-remainder.ts';
+import type { HazardMove, ItemMove } from '../../grading/score-moves.ts';
+import type { LedgerRow } from '../../sheet/model/sheet.ts';
+import { formatFixed, outward } from '../../text/format-number.ts';
+import { BECAUSE_WORDS, GRADE_WORDS, OUTCOME_WORDS } from '../../text/grades.ts';
+import { MOVE_REASONS, regradeWords } from '../../text/regrade.ts';
+import type { Surveyed } from './survey.ts';
+
+const say = regradeWords.moves;
+
+/** A line and its exact points, before both are dressed. */
+interface Move {
+  text: string;
+  detail: string;
+  points: number | null;
+}
+
+/** The two low ends with every move between them, the weightiest first. Shown tenths add up as the exact points do. */
+export function moveRows({ from, to, was, now, moves }: Surveyed): LedgerRow[] {
+  const lines = [...moves.items.map(itemLine), ...moves.hazards.map(hazardLine)].toSorted(
+    (one, other) => Math.abs(other.points ?? 0) - Math.abs(one.points ?? 0),
+  );
+  const { shares, sameFactors } = moves;
+  if (shares.count > 0) lines.push({ text: say.shares(shares.count), detail: say.sharesDetail, points: shares.points });
+  if (sameFactors.count > 0)
+    lines.push({ text: say.sameFactors(sameFactors.count), detail: '', points: sameFactors.points });
+  const tenths = signedTenths(lines.map(({ points }) => points));
+  const rows = lines.map(({ text, detail }, place): LedgerRow => {
+    const count = tenths?.[place];
+    return {
+      kind: 'lost',
+      text,
+      points: count === undefined ? '' : signed(count),
+      detail: detail === '' ? null : detail,
+    };
+  });
+  return [total(say.was(from.definition.version), was), ...rows, total(say.now(to.definition.version), now)];
+}
+
+function itemLine({ title, reasons, was, now, points }: ItemMove): Move {
+  const outcomes = [was, now].flatMap((result) => (result === null ? [] : [outcomeOf(result)]));
+  const [one, other] = outcomes;
+  const outcome = one === undefined || other === undefined ? one : say.outcome(one, other);
+  const why = reasons.map((reason) => MOVE_REASONS[reason]).join('; ');
+  const isPlain = reasons.includes('addedOpen') || outcome === undefined;
+  return { text: title, detail: isPlain ? why : `${why}: ${outcome}`, points };
+}
+
+function hazardLine({ title, reason, was, now, points }: HazardMove): Move {
+  const detail = reason === 'risk' ? say.risk(was.risk, now.risk) : say.times(was.k, now.k);
+  return { text: say.factor(title), detail, points };
+}
+
+/** "failed", "does not apply", or why it is still open. */
+function outcomeOf({ grade, possible, because }: ItemResult): string {
+  if (grade !== null) return GRADE_WORDS[grade];
+  const [only] = possible;
+  return possible.length === 1 && only !== undefined ? OUTCOME_WORDS[only] : BECAUSE_WORDS[because];
+}
+
+function total(text: string, { score, settled }: Surveyed['was']): LedgerRow {
+  const shown = score === null ? '–' : formatFixed(settled ? score.low : outward(score, 1).low, 1);
+  return { kind: 'total', text, points: shown, detail: null };
+}
+
+/** Whole tenths by largest remainder. A whole number is added to every share so that gains and losses are cut alike. */
+function signedTenths(points: readonly (number | null)[]): number[] | null {
+  const known = points.filter((value) => value !== null);
+  if (known.length < points.length) return null;
+  const tenths = known.map((value) => Number((value * 10).toFixed(9)));
+  const lift = Math.ceil(Math.max(0, ...tenths.map((value) => -value)));
+  const lifted = roundedShares(
+    tenths.map((value) => value + lift),
+    { unit: 1 },
+  );
+  return lifted.map((count) => count - lift);
+}
+
+function signed(tenths: number): string {
+  const text = formatFixed(tenths / 10, 1);
+  return tenths > 0 ? `+${text}` : text;
+}
