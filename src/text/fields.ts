@@ -9,5 +9,7 @@ export const fieldWords = {
   tooHot: 'Above 500 °C: that is no battery. It is not saved yet.',
   tooCold: 'Below absolute zero. It is not saved yet.',
   outOfRange: 'No such figure can be kept here. It is not saved yet.',
+  atMost: (limit: string) => `At most ${limit} can be kept here. It is not saved yet.`,
+  atLeast: (limit: string) => `At least ${limit} is needed here. It is not saved yet.`,
   stillNeeded: 'It cannot be left empty: what was there before still counts. Type another, or delete the whole test.',
 };

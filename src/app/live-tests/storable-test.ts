@@ -24,8 +24,13 @@ export function missingFields(subject: OneByOne, test: FilledIn): string[] {
 
 /** Whether the schema lets this value stand in this field. */
 export function fieldAllows(subject: OneByOne, key: string, value: unknown): boolean {
-  const schema = entriesOf(subject)[key];
+  const schema = schemaOf(subject, key);
   return schema !== undefined && v.is(schema, value);
+}
+
+/** The stored shape of one field; none where the subject has no such field. */
+export function schemaOf(subject: OneByOne, key: string): v.GenericSchema<unknown> | undefined {
+  return entriesOf(subject)[key];
 }
 
 export function isStorable(subject: OneByOne, test: FilledIn): boolean {

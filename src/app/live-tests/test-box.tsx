@@ -5,8 +5,9 @@ import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { NumberField } from '../../ui/fields/number-field.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import type { UnitChoice } from '../../units/unit-choice.ts';
+import { limitProblem } from '../parts/limit-problem.ts';
 import { notNegative, positive, type ShownNumber, shownLength, shownTemperature } from '../parts/shown-number.ts';
-import { fieldAllows, neededFields } from './storable-test.ts';
+import { fieldAllows, neededFields, schemaOf } from './storable-test.ts';
 import type { NumberBox, OneByOne, TestField, TestKind, TestValue } from './test-kind.ts';
 
 interface TestBoxProps<S extends OneByOne> {
@@ -37,9 +38,11 @@ export function TestBox<S extends OneByOne>({ kind, field, value, owner, units, 
         unit={shown.unit}
         value={typeof stored === 'number' ? (shown.toShown?.(stored) ?? stored) : null}
         onChange={(typed) => onChange(typed === null ? null : toStored(typed))}
-        check={(typed) =>
-          shown.check(typed) ?? (fieldAllows(kind.subject, field.key, toStored(typed)) ? null : fieldWords.outOfRange)
-        }
+        check={(typed) => {
+          const schema = schemaOf(kind.subject, field.key);
+          if (schema === undefined) return fieldWords.outOfRange;
+          return shown.check(typed) ?? limitProblem(schema, typed, shown);
+        }}
         whole={shown.whole ?? false}
         signed={shown.signed ?? false}
         {...(needed && { needed: fieldWords.stillNeeded })}

@@ -1,10 +1,11 @@
 import type { JSX } from 'preact';
-import type { NameplateField } from '../../schema/nameplate.ts';
+import { type NameplateField, nameplateFields } from '../../schema/nameplate.ts';
 import { nameplateWords } from '../../text/nameplate.ts';
 import { NumberField } from '../../ui/fields/number-field.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import type { PackSession } from '../state/pack-session.ts';
 import { settings } from '../state/settings.ts';
+import { limitProblem } from './limit-problem.ts';
 import { notNegative, positive, type ShownNumber, shownLength, shownMass, shownTemperature } from './shown-number.ts';
 
 const { labels } = nameplateWords;
@@ -32,7 +33,7 @@ export function nameplateBoxes(session: PackSession) {
         unit={shown.unit}
         value={typeof stored === 'number' ? (shown.toShown?.(stored) ?? stored) : null}
         onChange={(value) => put(field, value === null ? null : (shown.toStored?.(value) ?? value))}
-        check={shown.check}
+        check={(value) => shown.check(value) ?? limitProblem(nameplateFields[field], value, shown)}
         whole={shown.whole ?? false}
         signed={shown.signed ?? false}
         {...(shown.converted && { significantDigits: 6 })}

@@ -50,6 +50,8 @@ export const cellGridWords = {
     noCellVoltage: (number: number, typed: string) =>
       `Cell ${number}: ${typed} V is no voltage of one cell. Read it again. It is not saved yet.`,
     notPositive: (number: number) => `Cell ${number}: a resistance is above zero. It is not saved yet.`,
+    tooMuch: (number: number, typed: string) =>
+      `Cell ${number}: ${typed} mΩ is more than can be kept. Read it again. It is not saved yet.`,
   },
   undoAll: 'Points put in',
 };

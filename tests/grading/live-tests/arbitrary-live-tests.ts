@@ -17,6 +17,9 @@ export interface DrawnTest {
 
 const positive = fc.double({ min: 1e-3, max: 1e4, noNaN: true });
 const orZero = fc.oneof(positive, fc.constant(0));
+/** Of a pack and of a meter's accuracy: the most that the schema takes. */
+const packVolts = fc.double({ min: 1e-3, max: 2000, noNaN: true });
+const percent = fc.double({ min: 0, max: 100, noNaN: true });
 const tempDegC = fc.double({ min: -273.15, max: 1500, noNaN: true });
 const volts = fc.oneof(fc.double({ min: 2, max: 4, noNaN: true }), fc.double({ min: -2000, max: 2000, noNaN: true }));
 const yes = fc.boolean();
@@ -39,14 +42,14 @@ function drawn(
 type Fields = Record<string, fc.Arbitrary<unknown>>;
 
 const METER = {
-  voltageReadingPct: orZero,
-  voltageAbsoluteV: orZero,
-  currentReadingPct: orZero,
+  voltageReadingPct: percent,
+  voltageAbsoluteV: packVolts,
+  currentReadingPct: percent,
   currentAbsoluteA: orZero,
 };
 const RUN = {
   ...{ chargeAh: positive, energyWh: positive, durationS: positive, currentA: positive, meanVoltageV: positive },
-  ...{ end: oneOf(RUN_END_CHOICES), chargedToV: positive, taperA: orZero, restMin: orZero },
+  ...{ end: oneOf(RUN_END_CHOICES), chargedToV: packVolts, taperA: orZero, restMin: orZero },
   instrumentId: fc.constant(id(1)),
 };
 const LEAD = {
@@ -56,7 +59,7 @@ const LEAD = {
   metal: oneOf(METALS),
 };
 const CUT_OFF = {
-  ...{ by: oneOf(['bms', 'thermalSwitch']), packVoltageV: orZero, worstCellVoltageV: volts, sensorDegC: tempDegC },
+  ...{ by: oneOf(['bms', 'thermalSwitch']), packVoltageV: packVolts, worstCellVoltageV: volts, sensorDegC: tempDegC },
   ...{ currentA: positive, afterS: orZero },
 };
 const READINGS = { firstA: orZero, firstV: volts, secondA: orZero, secondV: volts, afterS: orZero };
@@ -96,8 +99,8 @@ export const testsArb: fc.Arbitrary<DrawnTest[]> = fc
 
 const count = fc.integer({ min: 1, max: 16 });
 const CLAIMS = {
-  ...{ nominalVoltageV: positive, ratedCapacityAh: positive, ratedEnergyWh: positive, cellsInSeries: count },
-  ...{ stringsInParallel: count, continuousCurrentA: positive, chargeCurrentA: positive, chargeVoltageV: positive },
+  ...{ nominalVoltageV: packVolts, ratedCapacityAh: positive, ratedEnergyWh: positive, cellsInSeries: count },
+  ...{ stringsInParallel: count, continuousCurrentA: positive, chargeCurrentA: positive, chargeVoltageV: packVolts },
   ...{ dischargeLowestDegC: fc.double({ min: -273.15, max: 500, noNaN: true }), price: orZero },
 } satisfies Partial<Record<keyof typeof nameplateFields, fc.Arbitrary<number>>>;
 export const nameplateArb: fc.Arbitrary<Nameplate> = fc.record(CLAIMS, { requiredKeys: [] });

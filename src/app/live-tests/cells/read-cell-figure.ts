@@ -1,3 +1,5 @@
+import * as v from 'valibot';
+import { cellReadingSchema } from '../../../schema/live-tests/cell-set.ts';
 import { readNumber } from '../../../ui/fields/read-number.ts';
 
 export const CELL_COLUMNS = ['voltageV', 'resistanceMohm', 'bmsVoltageV'] as const;
@@ -8,7 +10,7 @@ export type CellFigure =
   | { kind: 'value'; value: number }
   /** Typed without its point: what it was most likely meant as, for a person to take or leave. */
   | { kind: 'offer'; value: number }
-  | { kind: 'wrong'; because: 'notANumber' | 'noCellVoltage' | 'notPositive' };
+  | { kind: 'wrong'; because: 'notANumber' | 'noCellVoltage' | 'notPositive' | 'tooMuch' };
 
 /** No cell with an aqueous or organic electrolyte stands higher. Our choice, well over what destroys LFP. */
 const MOST_CELL_V = 5;
@@ -19,7 +21,8 @@ export function readCellFigure(column: CellColumn, text: string): CellFigure {
   if (found === 'empty') return { kind: 'empty' };
   if (found === null) return { kind: 'wrong', because: 'notANumber' };
   if (column === 'resistanceMohm') {
-    return found > 0 ? { kind: 'value', value: found } : { kind: 'wrong', because: 'notPositive' };
+    if (v.is(cellReadingSchema.entries.resistanceMohm, found)) return { kind: 'value', value: found };
+    return { kind: 'wrong', because: found > 1 ? 'tooMuch' : 'notPositive' };
   }
   if (Math.abs(found) <= MOST_CELL_V) return { kind: 'value', value: found };
   const offered = withPoint(text);

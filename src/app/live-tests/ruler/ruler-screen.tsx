@@ -1,13 +1,14 @@
 import { rulerResults } from '../../../grading/live-tests/ruler-results.ts';
 import type { RecordPhoto } from '../../../record/pack-record.ts';
 import type { Named } from '../../../schema/live-tests/live-tests.ts';
-import type { Ruler } from '../../../schema/live-tests/ruler.ts';
+import { type Ruler, rulerSchema } from '../../../schema/live-tests/ruler.ts';
 import { rulerBlocks } from '../../../sheet/model/live-tests/ruler-blocks.ts';
 import { editingWords } from '../../../text/live-tests/editing.ts';
 import { rulerWords as say } from '../../../text/live-tests/ruler.ts';
 import { NumberField } from '../../../ui/fields/number-field.tsx';
 import { TextField } from '../../../ui/fields/text-field.tsx';
 import { Screen } from '../../../ui/screen.tsx';
+import { limitProblem } from '../../parts/limit-problem.ts';
 import { SavedLine } from '../../parts/saved-line.tsx';
 import { notNegative, shownLength } from '../../parts/shown-number.ts';
 import { SmokeHelp } from '../../parts/smoke-help.tsx';
@@ -60,7 +61,7 @@ export function RulerScreen({ session, ruler, photo, onMove }: RulerScreenProps)
         unit={shown.unit}
         significantDigits={6}
         value={stored === undefined ? null : (shown.toShown?.(stored) ?? stored)}
-        check={check}
+        check={(typed) => check(typed) ?? limitProblem(rulerSchema.entries[key], typed, shown)}
         onChange={(typed) => change(key, typed === null ? null : (shown.toStored?.(typed) ?? typed))}
       />
     );

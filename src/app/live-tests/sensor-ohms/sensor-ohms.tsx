@@ -1,12 +1,15 @@
 import { useState } from 'preact/hooks';
 import { thermistorBetaDegC, thermistorBetaOhm } from '../../../calc/thermistor-beta.ts';
 import { fieldWords } from '../../../text/fields.ts';
+import { formatValue } from '../../../text/format-unit.ts';
 import { sensorOhmsWords as say } from '../../../text/live-tests/sensor-ohms.ts';
 import { NumberField } from '../../../ui/fields/number-field.tsx';
 import type { PackSession } from '../../state/pack-session.ts';
 
 /** The usual part in packs: common practice, no source. Shown in their boxes, to be changed. */
 const USUAL = { referenceKohm: 10, betaK: 3435 };
+/** Our choice: past what any thermistor is made with. */
+const MOST = { kohm: 1e6, betaK: 20_000 };
 /** Where the cold and hot trials go: 0 °C, its last grade, and the two hot ones. */
 const LIMITS_DEG_C = [0, -10, 65, 80];
 
@@ -16,7 +19,8 @@ export function SensorOhms({ session }: { session: PackSession }) {
   const [betaK, setBetaK] = useState<number | null>(USUAL.betaK);
   const [measuredKohm, setMeasuredKohm] = useState<number | null>(null);
   const owner = `${session.packId}/sensor-ohms`;
-  const positive = (value: number) => (value > 0 ? null : fieldWords.positive);
+  const within = (most: number, unit: string) => (value: number) =>
+    value <= 0 ? fieldWords.positive : value <= most ? null : fieldWords.atMost(formatValue(most, unit));
   const part = referenceKohm !== null && betaK !== null ? { referenceOhm: referenceKohm * 1000, betaK } : null;
   return (
     <details>
@@ -32,7 +36,7 @@ export function SensorOhms({ session }: { session: PackSession }) {
             label={say.reference}
             unit="kΩ"
             value={referenceKohm}
-            check={positive}
+            check={within(MOST.kohm, 'kΩ')}
             onChange={setReferenceKohm}
           />
           <NumberField
@@ -41,7 +45,7 @@ export function SensorOhms({ session }: { session: PackSession }) {
             label={say.beta}
             unit="K"
             value={betaK}
-            check={positive}
+            check={within(MOST.betaK, 'K')}
             onChange={setBetaK}
           />
         </div>
@@ -51,7 +55,7 @@ export function SensorOhms({ session }: { session: PackSession }) {
           label={say.measured}
           unit="kΩ"
           value={measuredKohm}
-          check={positive}
+          check={within(MOST.kohm, 'kΩ')}
           onChange={setMeasuredKohm}
         />
         {part && (

@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
-import type { ParallelShare } from '../../../schema/live-tests/parallel-run.ts';
+import { type ParallelShare, parallelShareSchema } from '../../../schema/live-tests/parallel-run.ts';
 import { fieldWords } from '../../../text/fields.ts';
 import { parallelWords as say } from '../../../text/live-tests/parallel.ts';
 import { NumberField } from '../../../ui/fields/number-field.tsx';
 import { TextField } from '../../../ui/fields/text-field.tsx';
+import { limitProblem } from '../../parts/limit-problem.ts';
 import type { PackSession } from '../../state/pack-session.ts';
 import { numberedPut } from '../numbered-put.ts';
 
@@ -61,7 +62,9 @@ function ShareBoxes({ title, owner, place, share, onChange }: ShareBoxesProps) {
       label={say.shareLabels[key]}
       unit={unit}
       value={share[key] ?? null}
-      check={(value) => (value >= 0 ? null : fieldWords.negative)}
+      check={(value) =>
+        value < 0 ? fieldWords.negative : limitProblem(parallelShareSchema.entries[key], value, { unit })
+      }
       onChange={(value) => onChange(key, value)}
     />
   );
