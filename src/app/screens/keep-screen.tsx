@@ -6,6 +6,7 @@ import { APP_VERSION } from '../app-version.ts';
 import { AwayPart } from '../keep/away-part.tsx';
 import { BackupPart } from '../keep/backup-part.tsx';
 import { LookPart } from '../keep/look-part.tsx';
+import { RecheckPart } from '../keep/recheck-part.tsx';
 import { RegradeLink } from '../keep/regrade-link.tsx';
 import { RestorePart } from '../keep/restore-part.tsx';
 import { SpacePart } from '../keep/space-part.tsx';
@@ -21,6 +22,7 @@ export function KeepScreen() {
     <Screen title={say.title} back={{ href: '#/', label: words.bench }}>
       <BackupPart />
       <RestorePart />
+      <RecheckPart />
       <SpacePart />
       <LookPart />
       <AwayPart />

@@ -168,7 +168,7 @@ describe('what is refused, with the part, the place and the reason', () => {
     ['null', 'null', { outcome: 'notOurs' }],
     [
       'a newer schema, whatever else is in it',
-      '{"format":"underlid-sealed-sheet","schemaVersion":4}',
+      `{"format":"underlid-sealed-sheet","schemaVersion":${SCHEMA_VERSION + 1}}`,
       { outcome: 'newer' },
     ],
     [
