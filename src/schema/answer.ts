@@ -2,6 +2,9 @@ import * as v from 'valibot';
 import { evidenceSchema, gradeSchema } from './grade.ts';
 import { finiteSchema, idSchema, lineSchema, noteSchema } from './text-limits.ts';
 
+/** Our choice: past every limit that a definition may set (definition-checks/figures.ts holds them to the same). */
+const MOST_READING = 1e9;
+
 const reasonSchema = v.pipe(lineSchema, v.trim(), v.minLength(1));
 
 /**
@@ -22,7 +25,7 @@ export const answerSchema = v.variant('kind', [
   v.looseObject({
     kind: v.literal('readings'),
     /** By input id, in the input's unit. Those not yet typed are absent. */
-    values: v.record(idSchema, finiteSchema),
+    values: v.record(idSchema, v.pipe(finiteSchema, v.minValue(-MOST_READING), v.maxValue(MOST_READING))),
     evidence: evidenceSchema,
     note: v.optional(noteSchema),
     /** The grade that counts in place of what the readings come to, and why. Both are printed. */

@@ -1,6 +1,7 @@
 import type { Checklist } from './checklist.ts';
 import { checkCredits } from './definition-checks/credits.ts';
 import { checkFactors } from './definition-checks/factors.ts';
+import { checkFigures } from './definition-checks/figures.ts';
 import { checkIds } from './definition-checks/ids.ts';
 import { checkItemBands } from './definition-checks/item-bands.ts';
 import { checkItemGrades } from './definition-checks/item-grades.ts';
@@ -19,6 +20,7 @@ const CHECKS: readonly DefinitionCheck[] = [
   checkNames,
   checkCredits,
   checkFactors,
+  checkFigures,
   checkItemGrades,
   checkItemHazards,
   checkItemBands,

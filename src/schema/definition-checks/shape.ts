@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { type Checklist, checklistSchema } from '../checklist.ts';
 import { whyNotPlainJson } from '../plain-json.ts';
+import { hiddenPlaces } from '../plain-text.ts';
 import type { Problem } from './problem.ts';
 
 type Issue = v.BaseIssue<unknown>;
@@ -15,11 +16,18 @@ const TYPE_WORDS: Readonly<Record<string, string>> = {
 
 /**
  * The definition with its defaults filled in, or what is wrong with its shape. What is no plain JSON (prototype keys,
- * half characters, endless numbers) is refused before the shape is looked at.
+ * half characters, endless numbers) and what hides in a text is refused before the shape is looked at.
  */
 export function definitionShape(input: unknown): Checklist | Problem[] {
   const unsafe = whyNotPlainJson(input);
   if (unsafe !== null) return [{ place: 'definition', reason: unsafe }];
+  const hidden = hiddenPlaces(input);
+  if (hidden.length > 0) {
+    return hidden.map(({ place, characters }) => ({
+      place: place.replace(/\.(\d+)(?=\.|$)/g, '[$1]'),
+      reason: `holds ${characters.join(', ')}, which does not show`,
+    }));
+  }
   const parsed = v.safeParse(checklistSchema, input);
   return parsed.success ? parsed.output : parsed.issues.map(problemOf);
 }
