@@ -1,0 +1,50 @@
+import { expect, it } from 'vitest';
+import { ENTRY_SUBJECTS } from '../../src/schema/entry.ts';
+import { hiddenCharacterName, whereInBundle } from '../../src/text/bundle.ts';
+import { entryName } from '../../src/text/entry-name.ts';
+
+const PACK = 'a'.repeat(32);
+const titles: Readonly<Record<string, string>> = { 'cell-vents': 'Cell vents', cells: 'Cells' };
+const titleOf = (id: string) => titles[id] ?? id;
+const nameOf = (subject: string, part: string, v: unknown = null) =>
+  entryName({ key: [PACK, subject, part], v, titleOf });
+
+it.each<[string, string, unknown, string]>([
+  ['answer', 'cell-vents', { kind: 'grade', grade: 'weak' }, 'Answer to “Cell vents”: weak'],
+  ['answer', 'cell-vents', { kind: 'open', note: '' }, 'Answer to “Cell vents”'],
+  ['answer', 'gone-item', undefined, 'Answer to “gone-item”'],
+  ['photo', 'f'.repeat(64), { zone: 'cells', caption: 'lifted weld' }, 'Photo, Cells: “lifted weld”'],
+  ['photo', 'f'.repeat(64), { zone: 'make-safe' }, 'Photo, Make safe'],
+  ['photoItem', `${'f'.repeat(64)}/cell-vents`, true, 'Photo at “Cell vents”'],
+  ['callout', PACK, { kind: 'leader', text: 'lifted weld' }, 'Callout, leader: “lifted weld”'],
+  ['callout', PACK, { kind: 'cover', text: '' }, 'Callout, cover'],
+  ['nameplate', 'ratedCapacityAh', 100, 'Nameplate: Rated capacity'],
+  ['cell', `${PACK}/3`, {}, 'Reading of cell 3'],
+  ['log', 'f'.repeat(64), { name: 'run.csv' }, 'Log: “run.csv”'],
+  ['run', PACK, { label: 'x'.repeat(70) }, `Capacity run: “${'x'.repeat(59)}…”`],
+  ['closing', 'f'.repeat(64), { revision: 2 }, 'Closed sheet, revision 2'],
+  ['pack', 'made', {}, 'The pack itself, put away'],
+  ['constructor', 'x', {}, 'constructor, x'],
+  ['later', 'part', {}, 'later, part'],
+])('%s %s', (subject, part, v, name) => {
+  expect(nameOf(subject, part, v)).toBe(name);
+});
+
+it('has words for every subject an entry may have', () => {
+  for (const subject of Object.keys(ENTRY_SUBJECTS)) expect(nameOf(subject, 'x')).not.toBe(`${subject}, x`);
+});
+
+it('puts the folder of a refused file in words, and hides nothing in them', () => {
+  expect(whereInBundle('photos/1a2b.jpg has 3 × 3 px')).toBe('In it: a photo, photos/1a2b.jpg has 3 × 3 px.');
+  expect(whereInBundle('manifest.json is damaged')).toBe('In it: manifest.json is damaged.');
+  expect(whereInBundle(`logs/\u202E${'x'.repeat(1000)}`)).toHaveLength('In it: a log, .'.length + 300);
+  expect(whereInBundle('a\u202Eb')).toBe('In it: ab.');
+});
+
+it.each([
+  ['U+202E', 'U+202E (right-to-left override)'],
+  ['U+0007', 'U+0007 (control character)'],
+  ['U+FFF9', 'U+FFF9 (annotation mark)'],
+])('%s', (character, name) => {
+  expect(hiddenCharacterName(character)).toBe(name);
+});
