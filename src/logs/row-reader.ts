@@ -11,6 +11,10 @@ import { timeCell } from './time-cell.ts';
 
 /** No pack, cell or shunt on a bench shows a hundred thousand volts or amperes; 3.40E+38 means "no reading". Our choice. */
 const SENTINEL = 1e5;
+/** Seconds: three thousand years, and so much is no time of a log. Our choice. */
+const MOST_TIME_S = 1e11;
+/** A counter of a charge that no pack has holds no reading. Our choice, that of schema/figure-limits.ts a thousandfold. */
+const MOST_COUNTED_AH = 1e9;
 /** Sensors here live between these; -2500 °C means "not fitted". Our choice. */
 const TEMPERATURE_DEG_C = { low: -100, high: 500 };
 
@@ -157,13 +161,14 @@ export class RowReader {
       this.rows.reject(line, reason);
     } else {
       this.checkTemperature(badTemperature);
+      this.checkCounters();
       this.rows.add(values, line, step, state);
     }
     return at + 1;
   }
 
   private reasonAgainst(seen: number, badTime: boolean, bad: boolean): RejectReason | null {
-    if (badTime || (seen & 1 && !Number.isFinite(this.values[SLOT.time] as number))) return 'badTime';
+    if (badTime || (seen & 1 && !(Math.abs(this.values[SLOT.time] as number) <= MOST_TIME_S))) return 'badTime';
     if (this.plan.readsTime && !(seen & 1)) return seen === 0 && !bad ? 'tooFewCells' : 'badTime';
     if (bad) return 'notANumber';
     if ((seen & 6) === 0) return 'emptyCell';
@@ -177,6 +182,12 @@ export class RowReader {
     if (bad || degC < TEMPERATURE_DEG_C.low || degC > TEMPERATURE_DEG_C.high) {
       this.values[SLOT.temperature] = Number.NaN;
       this.rows.temperaturesLeftOut++;
+    }
+  }
+
+  private checkCounters(): void {
+    for (const slot of [SLOT.counterOut, SLOT.counterIn, SLOT.counterNet]) {
+      if (!(Math.abs(this.values[slot] as number) <= MOST_COUNTED_AH)) this.values[slot] = Number.NaN;
     }
   }
 

@@ -40,7 +40,7 @@ export const above0 = (unit: FigureUnit) =>
   v.pipe(finiteSchema, v.gtValue(0), v.minValue(LEAST_ABOVE_0), v.maxValue(MOST[unit]));
 export const from0 = (unit: FigureUnit) => v.pipe(finiteSchema, v.minValue(0), v.maxValue(MOST[unit]));
 
-/** Milliseconds since 1970. Our choice: to the end of the year 9999, the last that a day is written in four figures. */
-export const momentMs = v.pipe(finiteSchema, v.minValue(0), v.maxValue(Date.UTC(10_000, 0, 1) - 1));
+/** Milliseconds since 1970. Our choice: to the start of 9999, the last year that is written in four figures everywhere. */
+export const momentMs = v.pipe(finiteSchema, v.minValue(0), v.maxValue(Date.UTC(9999, 0, 1)));
 /** Bytes, rows and lines of one file. Our choice: past what any file taken in can have (bundle-limits.ts). */
 export const countFrom = (least: 0 | 1) => v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(1e10));

@@ -1,6 +1,8 @@
+import * as v from 'valibot';
 import type { LogMapping } from '../../logs/log-mapping.ts';
 import type { LogCurve, LogRun } from '../../logs/log-run.ts';
-import type { Curve, Run } from '../../schema/live-tests/run.ts';
+import { momentMs } from '../../schema/figure-limits.ts';
+import { type Curve, type Run, runSchema } from '../../schema/live-tests/run.ts';
 import { localDay } from '../../text/format-day.ts';
 import { restBefore } from './found-run.ts';
 
@@ -36,25 +38,25 @@ export function runFromLog(read: RunRead): ReadRun {
   const run = runs[place];
   if (run === undefined) throw new RangeError(`runFromLog: run must be one of ${runs.length}, got ${place}`);
   const said = saidByLog(read, run);
-  const longestGapS = Math.max(0, ...run.gaps.map(({ lengthS }) => lengthS));
+  const longestS = Math.max(0, ...run.gaps.map(({ lengthS }) => lengthS));
   return {
     ...said,
-    ...above0('chargeAh', run.chargeAh),
-    ...above0('energyWh', run.energyWh),
-    ...above0('durationS', run.durationS),
-    ...above0('currentA', run.meanCurrentA),
-    ...above0('meanVoltageV', run.meanVoltageV),
-    ...from0('startVoltageV', run.startVoltageV),
+    ...kept('chargeAh', run.chargeAh),
+    ...kept('energyWh', run.energyWh),
+    ...kept('durationS', run.durationS),
+    ...kept('currentA', run.meanCurrentA),
+    ...kept('meanVoltageV', run.meanVoltageV),
+    ...kept('startVoltageV', run.startVoltageV),
     // The last one while the pack was connected: 0 V afterwards says only that it was cut off.
-    ...from0('endVoltageV', run.evidence.lastVoltageV ?? run.endVoltageV),
+    ...kept('endVoltageV', run.evidence.lastVoltageV ?? run.endVoltageV),
     log: {
       logId,
       firstLine: run.firstLine,
       lastLine: run.lastLine,
       rowCount,
       gapCount: run.gaps.length,
-      ...(longestGapS > 0 && { longestGapS }),
-      ...from0('counterChargeAh', run.counterChargeAh),
+      ...(longestS > 0 && kept('longestGapS', longestS)),
+      ...kept('counterChargeAh', run.counterChargeAh),
       mapping: { ...mapping },
       said: { ...said },
     },
@@ -65,12 +67,13 @@ export function runFromLog(read: RunRead): ReadRun {
 
 function saidByLog({ runs, place, startedAtMs }: RunRead, run: LogRun): SaidByLog {
   const rest = restBefore(runs, place);
+  const began = startedAtMs === null ? null : startedAtMs + run.startS * 1000;
   // A rest that begins with the log may have been longer: only enough is enough.
   const told = rest.known === 'afterCharge' || (rest.known === 'atLeast' && rest.restS >= ENOUGH_REST_S);
   return {
-    ...(startedAtMs !== null && { on: localDay(startedAtMs + run.startS * 1000, 0) }),
+    ...(began !== null && v.is(momentMs, began) && { on: localDay(began, 0) }),
     end: run.end,
-    ...(told && { restMin: rest.restS / 60 }),
+    ...(told && kept('restMin', rest.restS / 60)),
     ...(run.temperatures !== null && {
       cellStartDegC: run.temperatures.startDegC,
       cellEndDegC: run.temperatures.endDegC,
@@ -95,10 +98,16 @@ function storedCurve(curve: LogCurve, turned: boolean): Curve {
   };
 }
 
-function above0<K extends string>(key: K, value: number | null): { [P in K]?: number } {
-  return value !== null && value > 0 && Number.isFinite(value) ? ({ [key]: value } as { [P in K]: number }) : {};
+/** A figure that the record takes; what no pack can have given (a misread column) is left out like one not read. */
+function kept<K extends keyof Figures>(key: K, value: number | null): { [P in K]?: number } {
+  return value !== null && v.is(FIGURES[key], value) ? ({ [key]: value } as { [P in K]: number }) : {};
 }
 
-function from0<K extends string>(key: K, value: number | null): { [P in K]?: number } {
-  return value !== null && value >= 0 && Number.isFinite(value) ? ({ [key]: value } as { [P in K]: number }) : {};
-}
+const { chargeAh, energyWh, durationS, currentA, meanVoltageV, startVoltageV, endVoltageV } = runSchema.entries;
+const { log, restMin } = runSchema.entries;
+const { counterChargeAh, longestGapS } = log.wrapped.entries;
+const FIGURES = {
+  ...{ chargeAh, energyWh, durationS, currentA, meanVoltageV, startVoltageV, endVoltageV },
+  ...{ counterChargeAh, longestGapS, restMin },
+};
+type Figures = typeof FIGURES;

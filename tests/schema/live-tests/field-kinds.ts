@@ -83,8 +83,8 @@ export const KINDS = {
   volts: between(-2000, 2000, 0.5),
   wholeFrom0: whole(0, 1e10),
   wholeFrom1: whole(1, 1e10),
-  /** To the last millisecond of the year 9999: 253 402 300 800 000 ms is the start of 10000 (86 400 000 ms × 2 932 897 days). */
-  moment: whole(0, 253_402_300_799_999),
+  /** To the start of the year 9999: 86 400 000 ms × 2 932 532 days since 1970. */
+  moment: whole(0, 253_370_764_800_000),
   wholeTo40: whole(1, 40),
   wholeTo100: whole(1, 100),
   wholeTo1000: whole(1, 1000),
