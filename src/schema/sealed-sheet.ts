@@ -14,9 +14,6 @@ export const MAX_SEALED_BYTES = 16 * 1024 * 1024;
 const MAX_ENTRIES = 20_000;
 const MAX_FIGURES = 100_000;
 
-/** 9999-01-01T00:00Z: a later moment has no day that can be written. */
-const LATEST_MS = 253_370_764_800_000;
-
 /** What one line of a sealed sheet says: a number at full precision, or a word of judgement. */
 export type SealedFigure = number | string | boolean | null;
 /** By readable path, e.g. `zones/vents/build/low`. */

@@ -83,6 +83,10 @@ function hashWords(file: RecheckedFile, printed: PrintedHash): { isAnother: bool
   return { isAnother: true, said: say.noMatch(digits.length) };
 }
 
-function momentOf(atMs: number): string {
+/** The last moment that has a day of four-digit year on every clock. */
+const LATEST_MS = Date.UTC(9999, 11, 30);
+
+function momentOf(closedAtMs: number): string {
+  const atMs = Math.min(closedAtMs, LATEST_MS);
   return formatMoment(atMs, utcOffsetMinutes(atMs));
 }
