@@ -7,7 +7,7 @@ export const retestWords = {
   lead: 'A new pack is begun from this one’s nameplate: what the maker claims of the product. What belongs to this one sample is left empty, and everything is seen anew. This pack stays as it is.',
   kind: 'What is to be tested',
   kinds: {
-    sample: { title: 'Another sample', hint: 'The same product, bought or lent once more.' },
+    sample: { title: 'Another sample', hint: 'The same product once more.' },
     productRevision: { title: 'A new revision', hint: 'The maker changed the product.' },
   } satisfies Record<RetestOf['kind'], { title: string; hint: string }>,
   becomes: (label: string) => `It will be called ${label}.`,

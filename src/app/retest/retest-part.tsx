@@ -51,9 +51,8 @@ function RetestDialog({ session, onClose }: { session: PackSession; onClose: () 
         chosen={kind}
         onChoose={setKind}
       />
-      <p class="small muted">
-        {say.kinds[kind].hint} {say.becomes(words.packLabel(name, sample))}
-      </p>
+      <p class="small muted">{say.kinds[kind].hint}</p>
+      <p class="small muted">{say.becomes(words.packLabel(name, sample))}</p>
       {now === 'notBegun' && (
         <p class="notice" role="alert">
           {say.notBegun}
