@@ -121,7 +121,7 @@ it('the sheet and its PDF carry the section “Since the earlier sample”; the 
   const { page } = phone;
   await goTo(page, `#/${second}/sheet`);
   await page.locator('#sheet-since').getByRole('heading', { name: sheetWords.sections.since }).waitFor();
-  const pdf = await readPdf((await savePdf(page, second)).bytes);
+  const pdf = await readPdf((await savePdf(page, second)).bytes.buffer);
   expect(pdf.bookmarks).toContain(sheetWords.sections.since);
   expect(pdf.pages.map(({ text }) => text).join(' ')).toContain('weak now, sound then');
   await goTo(page, `#/${first}/sheet`);
