@@ -27,12 +27,16 @@ export function RestorePart() {
   const [outcome, setOutcome] = useState<Outcome | null>(null);
   const isBusy = now.now === 'checking' || now.now === 'takingIn';
   useEffect(() => {
-    // From the Bench, where records have vanished: the way leads straight here.
-    if (location.hash === '#/keep/restore') {
+    // From the Bench, where records have vanished: the way leads straight here, once the heading has been announced.
+    const timer = setTimeout(() => {
+      if (location.hash !== '#/keep/restore') return;
       choose.current?.scrollIntoView({ block: 'center' });
       choose.current?.focus({ preventScroll: true });
-    }
-    return () => abort.current?.abort();
+    });
+    return () => {
+      clearTimeout(timer);
+      abort.current?.abort();
+    };
   }, []);
 
   function watched(step: 'checking' | 'takingIn') {

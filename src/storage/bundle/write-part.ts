@@ -44,6 +44,6 @@ export async function writePart(
     doneBytes += file.byteCount;
     onProgress?.(doneBytes / totalBytes);
   }
-  signal?.throwIfAborted();
   await zip.finish();
+  signal?.throwIfAborted();
 }

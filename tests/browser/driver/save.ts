@@ -17,9 +17,10 @@ export async function savePdf(page: Page, packId: string): Promise<SavedFile> {
   return saved(page, sheetScreenWords.save);
 }
 
-/** Saves everything as one bundle. */
+/** Saves everything as one bundle, as a phone does whose browser has no save picker. */
 export async function saveBundle(page: Page): Promise<SavedFile> {
   await goTo(page, '#/keep');
+  await page.evaluate(() => Reflect.set(globalThis, 'showSaveFilePicker', undefined));
   await tapButton(page, keepWords.save);
   return saved(page, /^Save underlid-.*\.zip$/);
 }
