@@ -97,6 +97,11 @@ export function withPlace(before: string, part: string, name: string | null): st
   return ENDS.includes(part) ? `${before} ${part}` : `${before}, ${placeWords(part)}`;
 }
 
+/** "Capacity, Run 1 · Gentle". */
+export function afterTest(before: string, test: string): string {
+  return before === '' ? test : `${before}, ${test}`;
+}
+
 export const lineWords = {
   /** Of tests of one kind. */
   tests: {
@@ -105,7 +110,7 @@ export const lineWords = {
     logs: 'Log',
     trips: 'Trip',
     cutOffs: 'Trial',
-    cellSets: 'Round',
+    cellSets: 'Cell readings',
     resistances: 'Resistance',
     leads: 'Lead',
     joints: 'Joint',

@@ -8,6 +8,9 @@ import { isSame } from '../../../src/sheet/model/sealed/compare-figures.ts';
 import { type Rechecked, recheck } from '../../../src/sheet/model/sealed/recheck.ts';
 import { type SealInput, sealedText } from '../../../src/sheet/model/sealed/sealed-text.ts';
 import { sceneArb } from '../../grading/arbitrary-record.ts';
+import { type DrawnTest, nameplateArb, testsArb } from '../../grading/live-tests/arbitrary-live-tests.ts';
+import { test as liveTest, member } from '../../grading/live-tests/tested-pack.ts';
+import { entry as madeEntry } from '../../record/made-entries.ts';
 import { stampAt } from '../hut-pack.ts';
 import { DIPPER_SEAL, WREN_SEAL } from './demo-records.ts';
 import { HUT_SEAL, withValue } from './hut-seal.ts';
@@ -121,12 +124,12 @@ describe('a changed figure', () => {
     ]);
   });
 
-  it('of a run is named by the run: Capacity, runs Run 1 …', () => {
+  it('of a run is named by the run: Capacity, Run 1 …', () => {
     const sealed = JSON.parse(sealedText(WREN_SEAL)) as SealedSheet;
     const path = Object.keys(sealed.figures).find((one) => /^tests\/capacity\/runs\/.*\/energyWh$/.test(one)) ?? '';
     const result = rechecked(edited(({ figures }) => Object.assign(figures, { [path]: 1 }), JSON.stringify(sealed)));
     expect(result.differences.map(({ words }) => words)).toEqual([
-      expect.stringMatching(/^Capacity, runs Run\u00a01.*, energy \(Wh\)$/),
+      expect.stringMatching(/^Capacity, Run\u00a01 · .*, energy \(Wh\)$/),
     ]);
   });
 });
@@ -322,4 +325,29 @@ function sealOf(
     ([subject, part, v]): Entry => ({ key: [HUT_SEAL.packId, subject, part], v, at: stampAt(5), by: 'd'.repeat(32) }),
   );
   return { ...HUT_SEAL, definition, entries };
+}
+
+it('comes out the same for any nameplate and any live tests that the schema admits, JSON and all', () => {
+  let testLines = 0;
+  fc.assert(
+    fc.property(nameplateArb, testsArb, (nameplate, drawn) => {
+      const claims = Object.entries(nameplate).map(([field, value]) => madeEntry('nameplate', field, value));
+      const bare = HUT_SEAL.entries.filter(({ key }) => key[1] !== 'nameplate');
+      const text = sealedText({ ...HUT_SEAL, entries: [...bare, ...claims, ...drawn.flatMap(entriesOfTest)] });
+      const result = rechecked(text);
+      expect(linesOf(result)).toEqual([]);
+      expect(result.canonical).toBe(true);
+      testLines += Object.keys((JSON.parse(text) as SealedSheet).figures).filter((path) =>
+        path.startsWith('tests/'),
+      ).length;
+    }),
+    { numRuns: 150, seed: 4 },
+  );
+  expect(testLines).toBeGreaterThan(10_000);
+});
+
+function entriesOfTest({ subject, value, members = [] }: DrawnTest, place: number): Entry[] {
+  const of = subject === 'cellSet' ? 'cell' : 'parallelShare';
+  const readings = members.map((given, at) => member(of, place + 1, { ...given, number: at + 1 }));
+  return [liveTest(subject, place + 1, value), ...readings];
 }

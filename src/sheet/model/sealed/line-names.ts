@@ -1,7 +1,7 @@
 import type { Checklist } from '../../../schema/checklist.ts';
 import type { LiveTests } from '../../../schema/live-tests/live-tests.ts';
 import { testWords } from '../../../text/live-tests/results/test.ts';
-import { lineWords, withPlace } from '../../../text/recheck-lines.ts';
+import { afterTest, lineWords, withPlace } from '../../../text/recheck-lines.ts';
 
 /** Says a path, or the ids that a line holds, in the words of the record and its checklist. */
 export interface LineNames {
@@ -53,9 +53,13 @@ export function lineNames(definitions: readonly Checklist[], tests: LiveTests): 
     path: (path) => {
       const parts = path.split('/');
       const from = parts.length > 1 && HEADS.includes(parts[0] ?? '') ? 1 : 0;
-      return parts
-        .slice(from)
-        .reduce((said, part, place) => withPlace(said, part, nameIn(parts[from + place - 1], part)), '');
+      return parts.slice(from).reduce((said, part, place) => {
+        const test = testNames.get(part);
+        if (test !== undefined) return afterTest(said, test);
+        // A test says in its name what list it is of.
+        if (testNames.has(parts[from + place + 1] ?? '')) return said;
+        return withPlace(said, part, nameIn(parts[from + place - 1], part));
+      }, '');
     },
     ids: (path, text) => {
       const field = path.split('/').at(-1);
