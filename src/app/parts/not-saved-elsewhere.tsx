@@ -1,12 +1,16 @@
 import { words, writeProblems } from '../../text/words.ts';
 import { route } from '../route.ts';
-import { notSavedSessions, saveAgain } from '../state/unsaved-sessions.ts';
+import { notSavedSessions, saidOnScreen, saveAgain } from '../state/unsaved-sessions.ts';
 
-/** On the Bench, in Keep and in another pack: a pack of which something is not saved yet, and the way to try again. */
+/**
+ * Above a screen that does not say it itself (the Bench, Keep, another pack, a pack put away): the packs of which
+ * something is not saved yet, and the way to try again.
+ */
 export function NotSavedElsewhere() {
   const here = route.value;
   const packId = here.screen === 'pack' ? here.packId : null;
-  const others = notSavedSessions.value.filter((session) => session.packId !== packId);
+  const isSaid = saidOnScreen.value > 0;
+  const others = notSavedSessions.value.filter((session) => session.packId !== packId || !isSaid);
   const [first] = others;
   const saving = first?.saving.value;
   if (first === undefined || saving?.now !== 'notSaved') return null;

@@ -6,6 +6,9 @@ const held = signal<readonly PackSession[]>([]);
 /** The session on the screen, if any. */
 const shown = signal<PackSession | null>(null);
 
+/** How many places on the screen say by themselves what of its pack is not saved. */
+export const saidOnScreen = signal(0);
+
 /** Every session of which something could not be written. */
 export const notSavedSessions = computed(() => {
   const all = shown.value === null ? held.value : [...held.value.filter((one) => one !== shown.value), shown.value];
