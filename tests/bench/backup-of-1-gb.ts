@@ -1,0 +1,208 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type BrowserContext, type CDPSession, chromium, type Page } from 'playwright-core';
+import { keepWords } from '../../src/text/keep.ts';
+import { beginPack } from '../browser/driver/job.ts';
+import { browserPath, FLAGS, PHONE } from '../browser/driver/launch.ts';
+import { goTo } from '../browser/driver/screen.ts';
+import { bringFflate, unzipByFflate, zipByFflate } from './fflate-alone.ts';
+import { fillWithPhotos } from './fill-with-photos.ts';
+import { browserPidOf, type MemoryTook, watchMemory } from './process-tree-memory.ts';
+
+/** Time and bytes of one piece of work, and memory of the whole browser during it; null where the system tells none. */
+export interface Took {
+  ms: number;
+  bytes: number;
+  memory: MemoryTook | null;
+}
+
+export interface BackupBench {
+  photoCount: number;
+  packCount: number;
+  partCount: number;
+  /** Photos and thumbnails. */
+  contentBytes: number;
+  /** Saved by the screen: streamed into a file … */
+  streamed: Took;
+  /** … and made as Blobs and handed over, where the browser has no save picker. */
+  asBlobs: Took;
+  /** The library alone, from the same database into the same kind of file … */
+  libraryToFile: Took;
+  /** … and from memory, each chunk dropped. */
+  libraryBare: Took;
+  /** The first part restored by the screen on an empty phone, and unpacked by the library alone. */
+  restored: Took;
+  unpacked: Took;
+}
+
+const WITHOUT_PICKER = 'bench-without-picker';
+const PACKS = { packCount: 17, photosPerPack: 100, photoBytes: 600_000, thumbBytes: 6_000 };
+
+/**
+ * A gigabyte of photos in the app's own database, on disk as on a phone: saved and restored through Keep, against the zip
+ * library alone on the same bytes in the same page.
+ */
+export async function benchBackup(): Promise<BackupBench> {
+  const profile = await mkdtemp(join(tmpdir(), 'underlid-bench-backup-'));
+  const context = await chromium.launchPersistentContext(profile, {
+    executablePath: browserPath(),
+    args: FLAGS,
+    ...PHONE,
+  });
+  context.setDefaultTimeout(120_000);
+  try {
+    // A save picker that asks nobody: the file lies among the page's own. WITHOUT_PICKER takes it away.
+    await context.addInitScript((without) => {
+      const pick = async ({ suggestedName }: { suggestedName: string }) =>
+        (await navigator.storage.getDirectory()).getFileHandle(suggestedName, { create: true });
+      const taken = sessionStorage.getItem(without) !== null;
+      Reflect.set(globalThis, 'showSaveFilePicker', taken ? undefined : pick);
+    }, WITHOUT_PICKER);
+    const page = context.pages()[0] ?? (await context.newPage());
+    await beginPack(page, { name: 'Grebe 24', nominalVoltageV: '25.6', cellsInSeries: '8' });
+    const { photoCount, totalBytes: contentBytes } = await fillWithPhotos(page, PACKS);
+    const meter = await meterOf(context, page);
+    await bringFflate(page);
+    const libraryBare = await meter(() => zipByFflate(page, 'nothing'));
+    const libraryToFile = await meter(() => zipByFflate(page, 'file'));
+
+    await reload(page, '#/keep');
+    const streamed = await meter(() => saveAll(page));
+    const files = await filesOf(page);
+    const savedBytes = files.reduce((sum, { bytes }) => sum + bytes, 0);
+    // Photos are stored as they are, so whatever is smaller has left some out.
+    if (savedBytes < contentBytes) throw new Error(`benchBackup: ${savedBytes} of ${contentBytes} bytes were saved`);
+    await page.evaluate((without) => sessionStorage.setItem(without, 'yes'), WITHOUT_PICKER);
+    await reload(page, '#/keep');
+    const asBlobs = await meter(() => saveAll(page));
+
+    const [first] = files;
+    if (first === undefined) throw new Error('benchBackup: no part was saved');
+    await emptyPhone(page);
+    await bringFflate(page);
+    const unpacked = await meter(() => unzipByFflate(page, first.name));
+    await reload(page, '#/keep');
+    const restored = await meter(() => restoreFile(page, first.name));
+    return {
+      photoCount,
+      packCount: PACKS.packCount,
+      partCount: files.length,
+      contentBytes,
+      streamed: { ...streamed, bytes: savedBytes },
+      asBlobs,
+      libraryToFile,
+      libraryBare,
+      restored: { ...restored, bytes: first.bytes },
+      unpacked: { ...unpacked, bytes: first.bytes },
+    };
+  } finally {
+    await context.close();
+    await rm(profile, { recursive: true, force: true });
+  }
+}
+
+/** Runs a piece of work with the browser's memory watched, from a state in which its garbage has gone. */
+async function meterOf(context: BrowserContext, page: Page) {
+  const pid = await browserPidOf(context);
+  const cdp: CDPSession = await context.newCDPSession(page);
+  return async (work: () => Promise<{ ms: number; bytes: number }>): Promise<Took> => {
+    await cdp.send('HeapProfiler.collectGarbage');
+    await page.waitForTimeout(1500);
+    const ended = watchMemory(pid);
+    const { ms, bytes } = await work();
+    return { ms, bytes, memory: ended === null ? null : await ended() };
+  };
+}
+
+/** Anew, so that nothing of the run before is held. */
+async function reload(page: Page, hash: string): Promise<void> {
+  await goTo(page, hash);
+  await page.reload();
+  await page.locator('h1').waitFor();
+}
+
+/** Taps through the backup as a person would, each button the moment it is there; ms from the first tap to "Saved". */
+function saveAll(page: Page): Promise<{ ms: number; bytes: number }> {
+  const { save, nextPart, savedAll, backupFailed, partNotSaved } = keepWords;
+  return page.evaluate(
+    async (say) => {
+      const tap = (found: HTMLButtonElement | undefined) => {
+        found?.click();
+        return found !== undefined;
+      };
+      const buttons = () => [...document.querySelectorAll('button')];
+      const named = (name: string) => buttons().find(({ textContent }) => textContent === name);
+      const said = (words: string) =>
+        [...document.querySelectorAll('[role="status"]')].some(({ textContent }) => textContent?.includes(words));
+      const saved = new Set<string>();
+      const began = performance.now();
+      tap(named(say.save));
+      while (!said(say.savedAll)) {
+        if (said(say.backupFailed) || said(say.partNotSaved)) throw new Error('saveAll: the backup failed');
+        const part = buttons().find(({ textContent }) => /^Save underlid-.*\.zip$/.test(textContent ?? ''));
+        const name = part?.textContent ?? '';
+        if (part !== undefined && !saved.has(name)) {
+          saved.add(name);
+          tap(part);
+        } else tap(named(say.nextPart));
+        await new Promise((resolve) => setTimeout(resolve, 20));
+      }
+      return { ms: performance.now() - began, bytes: 0 };
+    },
+    { save, nextPart, savedAll, backupFailed, partNotSaved },
+  );
+}
+
+/** Gives a file among the page's own to the restore box; ms until it is called restored. */
+function restoreFile(page: Page, fileName: string): Promise<{ ms: number; bytes: number }> {
+  return page.evaluate(
+    async ({ name, restored }) => {
+      const folder = await navigator.storage.getDirectory();
+      const file = await (await folder.getFileHandle(name)).getFile();
+      const box = document.querySelector<HTMLInputElement>('input[data-restore]');
+      if (box === null) throw new Error('restoreFile: there is no box for it');
+      const given = new DataTransfer();
+      given.items.add(file);
+      const began = performance.now();
+      box.files = given.files;
+      box.dispatchEvent(new Event('change', { bubbles: true }));
+      for (;;) {
+        const lines = [...document.querySelectorAll('[role="status"] p')].map(({ textContent }) => textContent);
+        if (lines.includes(restored)) return { ms: performance.now() - began, bytes: 0 };
+        if (document.querySelector('.notice .hash') !== null) throw new Error('restoreFile: it was refused');
+        await new Promise((resolve) => setTimeout(resolve, 20));
+      }
+    },
+    { name: fileName, restored: keepWords.restored(fileName) },
+  );
+}
+
+/** Files among the page's own, by name: parts in order. */
+async function filesOf(page: Page): Promise<{ name: string; bytes: number }[]> {
+  const files = await page.evaluate(async () => {
+    const found: { name: string; bytes: number }[] = [];
+    const folder = await navigator.storage.getDirectory();
+    for await (const handle of (folder as unknown as { values(): AsyncIterable<FileSystemHandle> }).values()) {
+      if (handle.kind !== 'file') continue;
+      const { size } = await (handle as FileSystemFileHandle).getFile();
+      found.push({ name: handle.name, bytes: size });
+    }
+    return found;
+  });
+  return files.toSorted((a, b) => a.name.localeCompare(b.name, 'en', { numeric: true }));
+}
+
+/** Takes the database and every note of it away; the files stay. */
+async function emptyPhone(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    localStorage.clear();
+    const gone = indexedDB.deleteDatabase('underlid');
+    await new Promise((resolve, reject) => {
+      gone.onsuccess = resolve;
+      gone.onerror = reject;
+    });
+    localStorage.clear();
+  });
+  await reload(page, '#/');
+}
