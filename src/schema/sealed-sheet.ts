@@ -11,7 +11,7 @@ export const SEALED_FORMAT = 'underlid-sealed-sheet';
 /** Larger files are not read. Our choice: a whole record with 20 logged runs is below 2 MB. */
 export const MAX_SEALED_BYTES = 16 * 1024 * 1024;
 /** Our choice: a record has some hundred entries, and a whole grading with live tests some thousand figures. */
-const MAX_ENTRIES = 20_000;
+const MAX_ENTRIES = 10_000;
 const MAX_FIGURES = 100_000;
 
 /** What one line of a sealed sheet says: a number at full precision, or a word of judgement. */
