@@ -1,6 +1,11 @@
-/** Hands a file to the person: the browser saves it where downloads go. */
+/** The file handed over last: its bytes are held for as long as its address is, and a bundle may have many parts. */
+let lastUrl: string | null = null;
+
+/** Hands a file to the person: the browser saves it where downloads go. The file before it is let go. */
 export function saveFile(blob: Blob, fileName: string): void {
+  if (lastUrl !== null) URL.revokeObjectURL(lastUrl);
   const url = URL.createObjectURL(blob);
+  lastUrl = url;
   const link = document.createElement('a');
   link.href = url;
   link.download = fileName;
