@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { launchBrowser, PHONE } from '../browser/driver/launch.ts';
 import { servePhotoPage } from '../browser/photographs/serve-photo-page.ts';
 import { setAppAddress } from './app-address.ts';
+import { benchBackup } from './backup-of-1-gb.ts';
 import { benchRows, type Found, RUNS, SLOWDOWN } from './bench-rows.ts';
 import { builtApp } from './built-app.ts';
 import { gradingsPerSecond } from './gradings-per-second.ts';
@@ -58,10 +59,12 @@ export async function benchAll(): Promise<void> {
       taps.slowed.push(await tapToSaved(browser, { slowdown: SLOWDOWN, photoPaths: small }));
       taps.unslowed.push(await tapToSaved(browser, { slowdown: 1, photoPaths: small }));
     }
+    say('backup of a gigabyte');
+    const backup = await benchBackup();
 
     const { js, css } = firstLoadSizes(app.folder);
     const precache = precacheSize(app.folder);
-    const found: Found = { js, css, precache, gradings, log, pdf, intake, pick, taps };
+    const found: Found = { js, css, precache, gradings, log, pdf, intake, pick, taps, backup };
     const rows = benchRows(found);
     console.log(`\n${plainTable(rows)}\n\n${machineWords(machine)}`);
     mkdirSync(OUT, { recursive: true });

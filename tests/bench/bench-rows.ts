@@ -1,3 +1,5 @@
+import type { BackupBench } from './backup-of-1-gb.ts';
+import { backupRows } from './backup-rows.ts';
 import type { gradingsPerSecond } from './gradings-per-second.ts';
 import type { Size } from './load-sizes.ts';
 import { LOG_ROWS, type LogImportBench } from './log-import.ts';
@@ -27,10 +29,11 @@ export interface Found {
   intake: PhotoIntakeTimes;
   pick: PickTimes;
   taps: { slowed: TapTimes[]; unslowed: TapTimes[] };
+  backup: BackupBench;
 }
 
 /** Everything found, as lines of the report. */
-export function benchRows({ js, css, precache, gradings, log, pdf, intake, pick, taps }: Found): BenchRow[] {
+export function benchRows({ js, css, precache, gradings, log, pdf, intake, pick, taps, backup }: Found): BenchRow[] {
   return [
     firstLoadRow('JavaScript', js, AIM_BYTES.js),
     firstLoadRow('CSS', css, AIM_BYTES.css),
@@ -63,6 +66,7 @@ export function benchRows({ js, css, precache, gradings, log, pdf, intake, pick,
       yardstick: 'bare library, same bytes',
       yardstickMs: pdf.bareMs,
     }),
+    ...backupRows(backup),
     {
       what: `gradings per second, ${gradings[0]?.items ?? 0} items, median of ${gradings.length}`,
       measured: median(gradings.map(({ perSecond }) => perSecond)).toFixed(0),
