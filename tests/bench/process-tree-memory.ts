@@ -12,7 +12,7 @@ export interface MemoryTook {
 const SAMPLE_MS = 100;
 
 /**
- * Watches the memory of a process and all its descendants every 100 ms. Each process counts with its proportional share
+ * Watches the memory of a process and all its descendants, 100 ms between two looks. Each process counts with its proportional share
  * (Pss of /proc/<pid>/smaps_rollup), so that what several share is counted once. Null where the system has no /proc.
  */
 export function watchMemory(rootPid: number): (() => Promise<MemoryTook>) | null {
