@@ -1,4 +1,6 @@
 import { computed, signal } from '@preact/signals';
+import type { PhotoBytes } from '../../schema/photo.ts';
+import type { Shelf } from '../../storage/store.ts';
 import type { PackSession, PendingChange } from './pack-session.ts';
 
 /** Sessions that have changes not written yet while another pack is open: none is let go before they are. */
@@ -48,4 +50,10 @@ export function allUnsaved(): PendingChange[] {
   const sessions = new Set([...held.value, ...(shown.value === null ? [] : [shown.value])]);
   // A change begins to wait, or stops, with this signal.
   return [...sessions].flatMap((one) => (one.saving.value.now === 'saved' ? [] : one.unsaved));
+}
+
+/** Bytes of a photo that are in hand and not on the phone yet. */
+export function unsavedBytes(sha256: string, shelf: Shelf): PhotoBytes | null {
+  const waiting = allUnsaved().flatMap(({ photos }) => photos ?? []);
+  return waiting.find((one) => one.sha256 === sha256 && one.shelf === shelf)?.content ?? null;
 }
