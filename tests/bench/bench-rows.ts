@@ -1,6 +1,8 @@
+import type { KillsFound } from '../browser/driver/kill-rounds.ts';
 import type { BackupBench } from './backup-of-1-gb.ts';
 import { backupRows } from './backup-rows.ts';
 import type { gradingsPerSecond } from './gradings-per-second.ts';
+import { killRows } from './kills.ts';
 import type { Size } from './load-sizes.ts';
 import { LOG_ROWS, type LogImportBench } from './log-import.ts';
 import type { PdfBench } from './pdf-60-photos.ts';
@@ -29,11 +31,24 @@ export interface Found {
   intake: PhotoIntakeTimes;
   pick: PickTimes;
   taps: { slowed: TapTimes[]; unslowed: TapTimes[] };
+  kills: KillsFound;
   backup: BackupBench;
 }
 
 /** Everything found, as lines of the report. */
-export function benchRows({ js, css, precache, gradings, log, pdf, intake, pick, taps, backup }: Found): BenchRow[] {
+export function benchRows({
+  js,
+  css,
+  precache,
+  gradings,
+  log,
+  pdf,
+  intake,
+  pick,
+  taps,
+  kills,
+  backup,
+}: Found): BenchRow[] {
   return [
     firstLoadRow('JavaScript', js, AIM_BYTES.js),
     firstLoadRow('CSS', css, AIM_BYTES.css),
@@ -66,6 +81,7 @@ export function benchRows({ js, css, precache, gradings, log, pdf, intake, pick,
       yardstick: 'bare library, same bytes',
       yardstickMs: pdf.bareMs,
     }),
+    ...killRows(kills),
     ...backupRows(backup),
     {
       what: `gradings per second, ${gradings[0]?.items ?? 0} items, median of ${gradings.length}`,
