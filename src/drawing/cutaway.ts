@@ -1,11 +1,13 @@
 import { bmsMarks } from './cutaway/bms.ts';
 import { cellMarks, cellPlaces, MOST_CELLS_DRAWN } from './cutaway/cells.ts';
 import { enclosureMarks, postMarks } from './cutaway/enclosure.ts';
-import { labelMarks, type TouchArea } from './cutaway/labels.ts';
+import { hasPart, labelMarks } from './cutaway/labels.ts';
 import { mainLeadMarks, senseLeadMarks } from './cutaway/leads.ts';
 import { packLayout } from './cutaway/pack-layout.ts';
+import { plan } from './cutaway/plan.ts';
 import { sensorMarks } from './cutaway/sensor.ts';
 import type { ZoneState } from './cutaway/zone-look.ts';
+import type { TouchArea } from './cutaway/zone-name.ts';
 import type { Drawing } from './display-list.ts';
 
 export interface CutawayZone {
@@ -21,7 +23,7 @@ export interface CutawayInput {
   cellsInSeries: number | null;
   zones: CutawayZone[];
   widthPx: number;
-  /** What the drawing says in words, owning up when fewer cells are drawn than there are; without it, none. */
+  /** What the drawing says in words, owning up when fewer cells are drawn than there are, or none; without it, none. */
   alt?: (cells: { drawn: number; inSeries: number | null }) => string;
 }
 
@@ -36,10 +38,18 @@ export interface Cutaway {
 const CELLS_WHEN_UNKNOWN = 4;
 
 /**
- * Front section of the pack with its six zones named at the edge. Zones of another checklist that the drawing has no
- * part for are named in rows below it. The zone to do next is drawn strong, finished ones calm.
+ * Front section of the pack with the zones it has parts for named at the edge, the others in rows below it. A checklist
+ * that mostly looks at other things has a plan instead, a compartment to each zone. The zone to do next is drawn strong,
+ * finished ones calm.
  */
 export function cutaway({ cellsInSeries, zones, widthPx, alt }: CutawayInput): Cutaway {
+  // Our choice: below half, names without a part would outnumber those with one, and the section would mislead.
+  const withPart = zones.filter(({ zoneId }) => hasPart(zoneId)).length;
+  if (2 * withPart < zones.length) {
+    const { marks, touchAreas, height } = plan(zones, widthPx);
+    const said = alt?.({ drawn: 0, inSeries: cellsInSeries }) ?? '';
+    return { cellsDrawn: 0, touchAreas, drawing: { width: widthPx, height, alt: said, marks } };
+  }
   const cellsDrawn = Math.min(Math.max(1, cellsInSeries ?? CELLS_WHEN_UNKNOWN), MOST_CELLS_DRAWN);
   const layout = packLayout(widthPx);
   const cells = cellPlaces(cellsDrawn, layout);

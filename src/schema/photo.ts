@@ -9,7 +9,7 @@ const TAKEN_AT = /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])T([01]\d|2[0-3]):[
 
 /** What a record knows of a photo. The photo's id (the entry's part) is the SHA-256 of its stored JPEG bytes. */
 export const photoSchema = v.looseObject({
-  /** A zone's id, or `arrival`, `nameplate`, `make-safe`, `afterwards` for photos outside the six zones. */
+  /** A zone's id, or `arrival`, `nameplate`, `make-safe`, `afterwards` for photos outside the zones. */
   zone: idSchema,
   widthPx: pixels,
   heightPx: pixels,

@@ -2,7 +2,7 @@ import { entries, promisifyRequest } from 'idb-keyval';
 import type { Entry } from '../schema/entry.ts';
 import type { PackCard } from '../schema/pack-card.ts';
 import type { Database } from './database.ts';
-import type { DefinitionRemoval } from './store.ts';
+import type { DefinitionRemoval, PackName } from './store.ts';
 
 /** Every definition kept here with its hash. */
 export async function definitionsIn(database: Database): Promise<{ sha256: string; text: string }[]> {
@@ -10,25 +10,36 @@ export async function definitionsIn(database: Database): Promise<{ sha256: strin
   return kept.map(([sha256, text]) => ({ sha256, text }));
 }
 
+/** Which packs, put away or not, are or were graded by which definition, by its hash. */
+export function definitionUsesIn(database: Database): Promise<Map<string, PackName[]>> {
+  return database.transact('readonly', ['entries', 'cards'], usesOf);
+}
+
 /** In one transaction, so that no pack can begin with a definition while it is being taken away. */
 export function removeDefinitionFrom(database: Database, sha256: string): Promise<DefinitionRemoval> {
   return database.transact('readwrite', ['entries', 'cards', 'definitions'], async (tx) => {
-    const cards = await promisifyRequest<PackCard[]>(tx.objectStore('cards').getAll());
-    const usedBy: { packId: string; name: string; sample: string }[] = [];
-    for (const { packId, name, sample } of cards) {
-      for (const part of ['checklist', 'carriedFrom']) {
-        const entry = await promisifyRequest<Entry | undefined>(tx.objectStore('entries').get([packId, 'pack', part]));
-        if (entry === undefined || entry.gone || !isNamed(entry.v, sha256)) continue;
-        usedBy.push({ packId, name, sample });
-        break;
-      }
-    }
-    if (usedBy.length > 0) return { ok: false, usedBy };
+    const usedBy = (await usesOf(tx)).get(sha256);
+    if (usedBy !== undefined) return { ok: false, usedBy };
     tx.objectStore('definitions').delete(sha256);
     return { ok: true };
   });
 }
 
-function isNamed(reference: unknown, sha256: string): boolean {
-  return typeof reference === 'object' && reference !== null && 'sha256' in reference && reference.sha256 === sha256;
+async function usesOf(tx: IDBTransaction): Promise<Map<string, PackName[]>> {
+  const uses = new Map<string, PackName[]>();
+  for (const { packId, name, sample } of await promisifyRequest<PackCard[]>(tx.objectStore('cards').getAll())) {
+    const named = new Set<string>();
+    for (const part of ['checklist', 'carriedFrom']) {
+      const entry = await promisifyRequest<Entry | undefined>(tx.objectStore('entries').get([packId, 'pack', part]));
+      const sha256 = entry === undefined || entry.gone ? null : hashIn(entry.v);
+      if (sha256 !== null) named.add(sha256);
+    }
+    for (const sha256 of named) uses.set(sha256, [...(uses.get(sha256) ?? []), { packId, name, sample }]);
+  }
+  return uses;
+}
+
+function hashIn(reference: unknown): string | null {
+  if (typeof reference !== 'object' || reference === null || !('sha256' in reference)) return null;
+  return typeof reference.sha256 === 'string' ? reference.sha256 : null;
 }

@@ -5,7 +5,7 @@ import type { PackCard } from '../schema/pack-card.ts';
 import type { PhotoBytes } from '../schema/photo.ts';
 import { dropUses, noteBackedUp, SHELVES } from './byte-uses.ts';
 import type { Database } from './database.ts';
-import { definitionsIn, removeDefinitionFrom } from './definitions-in.ts';
+import { definitionsIn, definitionUsesIn, removeDefinitionFrom } from './definitions-in.ts';
 import { entriesIn } from './entries-in.ts';
 import { inNoBackup } from './in-no-backup.ts';
 import { LAST_BACKUP, lastBackupIn, noteDatabase } from './note-database.ts';
@@ -59,6 +59,7 @@ export function makeStore(database: Database, environment: StoreEnvironment, { d
     definitionText: async (sha256) => (await get<string>(sha256, database.useStore('definitions'))) ?? null,
     keepDefinition: (sha256, text) => set(sha256, text, database.useStore('definitions')),
     definitions: () => definitionsIn(database),
+    definitionUses: () => definitionUsesIn(database),
     removeDefinition: (sha256) => removeDefinitionFrom(database, sha256),
     erase: async (packId) => {
       await database.transact('readwrite', ['entries', 'cards', 'undo', 'uses', ...SHELVES], async (tx) => {

@@ -60,6 +60,8 @@ export interface Store {
   keepDefinition(sha256: string, text: string): Promise<void>;
   /** Every definition kept here: loaded by hand, come with a bundle, or the one a record is graded by. */
   definitions(): Promise<{ sha256: string; text: string }[]>;
+  /** Which packs, put away or not, are or were graded by which definition, by its hash. */
+  definitionUses(): Promise<Map<string, PackName[]>>;
   /** Takes a definition off this phone unless a record, put away or not, is or was graded by it. */
   removeDefinition(sha256: string): Promise<DefinitionRemoval>;
   /** Takes every trace of a pack off this phone (demo packs; packs removed for good). Bytes used by others stay. */
@@ -84,9 +86,13 @@ export interface Store {
   close(): void;
 }
 
-export type DefinitionRemoval =
-  | { ok: true }
-  | { ok: false; usedBy: { packId: string; name: string; sample: string }[] };
+export type DefinitionRemoval = { ok: true } | { ok: false; usedBy: PackName[] };
+
+export interface PackName {
+  packId: string;
+  name: string;
+  sample: string;
+}
 
 /** A part of a bundle, as it was handed over. */
 export interface BackupFile {

@@ -83,6 +83,8 @@ export const zoneWords = {
 export const lidOffWords = {
   title: 'Lid off',
   lookHereNext: 'Look here next',
+  /** A zone's name on the drawing: small letters, but for an abbreviation such as BMS. */
+  zoneOnMap: (title: string) => title.replace(/\S+/g, (word) => (/\p{Lu}{2}/u.test(word) ? word : word.toLowerCase())),
   settlesUpTo: (points: string) => `narrows the range by about ${points} points`,
   goOn: 'Go on',
   photoFirst: 'Photo first',

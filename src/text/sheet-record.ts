@@ -137,7 +137,7 @@ export const afterwardsWords = {
   } satisfies Record<NonNullable<Afterwards['cells']>, string>,
 };
 
-/** Where a photo outside the six zones was taken. */
+/** Where a photo outside the zones was taken. */
 export const PHOTO_PLACES: Readonly<Record<string, string>> = {
   arrival: 'Arrival',
   nameplate: 'Nameplate',

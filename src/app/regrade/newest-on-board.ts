@@ -1,21 +1,32 @@
-import { builtInDefinition, definitionByHash, type LoadedDefinition, parsedOrNull } from '../state/definitions.ts';
+import { newestBuiltIn } from '../state/built-in-checklists.ts';
+import { definitionByHash, type LoadedDefinition, parsedOrNull, readBuiltIn } from '../state/definitions.ts';
 import { isNewerVersion } from '../state/is-newer-version.ts';
 import { store } from '../state/store.ts';
 
-/** The newest version of a checklist that this phone has, built in or loaded; null where it has none of that id. */
+/** The newest version of a checklist that this phone has, built in or kept; null where it has none of that id. */
 export async function newestOnBoard(id: string): Promise<LoadedDefinition | null> {
-  const [builtIn, kept] = await Promise.all([builtInDefinition(), store().definitions()]);
-  const named = kept.flatMap(({ sha256, text }) => {
+  const file = newestBuiltIn(id);
+  const named = (await store().definitions()).flatMap(({ sha256, text }) => {
     const version = versionOf(text, id);
     return version === null ? [] : [{ sha256, version }];
   });
-  let newest = builtIn.definition.id === id ? builtIn : null;
+  let newest = file === null ? null : await readBuiltIn(file);
   // Only what is newer is checked in full: a check of every kept one would take longer than all the rest.
   for (const { sha256, version } of named) {
     if (newest !== null && !isNewerVersion(version, newest.definition.version)) continue;
-    newest = (await definitionByHash(sha256)) ?? newest;
+    newest = (await usable(sha256)) ?? newest;
   }
   return newest;
+}
+
+/** One that came with a bundle may be refused by this version of the app; what stands here then stays the newest. */
+async function usable(sha256: string): Promise<LoadedDefinition | null> {
+  try {
+    return await definitionByHash(sha256);
+  } catch (error) {
+    console.warn('checklists: one that is kept here cannot be used', error);
+    return null;
+  }
 }
 
 function versionOf(text: string, id: string): string | null {

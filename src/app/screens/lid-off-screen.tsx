@@ -24,7 +24,7 @@ import { goTo, hrefTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
 import { zoneProgress } from '../zone-progress.ts';
 
-/** The cutaway as the way in: six zones, what to look at next, what must be seen before the pack is disturbed. */
+/** The cutaway as the way in: the checklist's zones, what to look at next, what must be seen before the pack is disturbed. */
 export function LidOffScreen({ session, state }: { session: PackSession; state: LidOffState }) {
   const [tray, setTray] = useState(false);
   const record = session.record.value;
@@ -71,7 +71,7 @@ export function LidOffScreen({ session, state }: { session: PackSession; state: 
           const { answeredCount, askedCount, doneSoFar } = zoneProgress(asking, id, state);
           return {
             zoneId: id,
-            title: title.toLowerCase() === 'bms' ? title : title.toLowerCase(),
+            title: say.zoneOnMap(title),
             progressText: words.countOf(answeredCount, askedCount),
             state: id === nextZone ? 'next' : doneSoFar ? 'done' : 'todo',
           };

@@ -1,6 +1,6 @@
-import builtInUrl from '../../../checklists/lfp-drop-in/1.1.0.json?url';
 import { sha256Hex } from '../../photos/sha256-hex.ts';
 import type { Checklist } from '../../schema/checklist.ts';
+import { BUILT_IN_FILES, type BuiltInFile, builtInText, newestBuiltIn, USUAL_ID } from './built-in-checklists.ts';
 import { store } from './store.ts';
 
 export interface LoadedDefinition {
@@ -13,9 +13,13 @@ const loaded = new Map<string, LoadedDefinition>();
 
 /** The checklist a new pack begins with. Its file is part of the app and checked when the app is built. */
 export async function builtInDefinition(): Promise<LoadedDefinition> {
-  const response = await fetch(builtInUrl);
-  if (!response.ok) throw new Error(`the built-in checklist did not load (${response.status})`);
-  return remember(await response.text());
+  const usual = newestBuiltIn(USUAL_ID);
+  if (usual === null) throw new Error(`the app was built without the checklist ${USUAL_ID}`);
+  return readBuiltIn(usual);
+}
+
+export async function readBuiltIn(file: BuiltInFile): Promise<LoadedDefinition> {
+  return remember(await builtInText(file));
 }
 
 /** A definition that was loaded since the app started; null for any other. */
@@ -23,12 +27,21 @@ export function loadedDefinition(sha256: string): LoadedDefinition | null {
   return loaded.get(sha256) ?? null;
 }
 
-/** The definition a record began with, by hash, from this phone. Null when it is not here. */
+/** The definition a record began with, by hash, from this phone or out of the app. Null when it is not here. */
 export async function definitionByHash(sha256: string): Promise<LoadedDefinition | null> {
   const known = loaded.get(sha256);
   if (known) return known;
   const text = await store().definitionText(sha256);
-  return text === null ? null : remember(text);
+  return text === null ? builtInByHash(sha256) : remember(text);
+}
+
+/** Only asked for what is not kept: then every file that comes with the app is read. */
+async function builtInByHash(sha256: string): Promise<LoadedDefinition | null> {
+  for (const file of BUILT_IN_FILES) {
+    const read = await readBuiltIn(file);
+    if (read.sha256 === sha256) return read;
+  }
+  return null;
 }
 
 async function remember(text: string): Promise<LoadedDefinition> {

@@ -1,24 +1,12 @@
 import type { CutawayZone } from '../cutaway.ts';
 import type { Mark } from '../display-list.ts';
-import { shortened } from '../text-shortened.ts';
-import { textWidth } from '../text-width.ts';
 import { type CellPlace, ventY } from './cells.ts';
 import { wiringPoint } from './leads.ts';
 import { NAME_HEIGHT, type PackLayout, WALL } from './pack-layout.ts';
 import { sensorPoint } from './sensor.ts';
-import { zoneInk } from './zone-look.ts';
-
-export interface TouchArea {
-  zoneId: string;
-  x: number;
-  y: number;
-  width: number;
-  height: number;
-}
+import { frameMarks, nameMarks, type TouchArea } from './zone-name.ts';
 
 const COLUMNS = 3;
-const TITLE = { size: 16, weight: 600 } as const;
-const PROGRESS = { size: 13, weight: 400 } as const;
 const ROW_GAP = 6;
 
 /** Row and column of the zones the drawing has a part for, in the order in which they are named. */
@@ -31,6 +19,11 @@ const PLACES: Readonly<Record<string, { row: 'above' | 'below'; column: number }
   sensors: { row: 'below', column: 2 },
 };
 
+/** Whether the section of a pack has a part for a zone. Any other is named in the rows below it, or has a plan of its own. */
+export function hasPart(zoneId: string): boolean {
+  return Object.hasOwn(PLACES, zoneId);
+}
+
 interface LabelInput {
   zones: CutawayZone[];
   layout: PackLayout;
@@ -41,7 +34,7 @@ interface LabelInput {
 export function labelMarks(input: LabelInput): { marks: Mark[]; touchAreas: TouchArea[]; height: number } {
   const { layout } = input;
   const columnWidth = layout.width / COLUMNS;
-  const extra = input.zones.filter((zone) => !Object.hasOwn(PLACES, zone.zoneId));
+  const extra = input.zones.filter((zone) => !hasPart(zone.zoneId));
   const areaOf = (zone: CutawayZone): TouchArea => {
     const place = PLACES[zone.zoneId];
     const rank = extra.indexOf(zone);
@@ -55,50 +48,10 @@ export function labelMarks(input: LabelInput): { marks: Mark[]; touchAreas: Touc
   const touchAreas = input.zones.map(areaOf);
   const marks = input.zones.flatMap((zone) => {
     const area = areaOf(zone);
-    return [...leaderMarks(zone, area, input), ...nameMarks(zone, area)];
+    return [...leaderMarks(zone, area, input), ...frameMarks(zone, area), ...nameMarks(zone, area)];
   });
   const lowest = Math.max(layout.namesBelow, ...touchAreas.map((area) => area.y + area.height));
   return { marks, touchAreas, height: lowest + 2 };
-}
-
-function nameMarks(zone: CutawayZone, area: TouchArea): Mark[] {
-  const x = area.x + area.width / 2;
-  const title = shortened(zone.title, TITLE, area.width - 14);
-  const progress = shortened(zone.progressText, PROGRESS, area.width - 30);
-  const check = zone.state === 'done' ? 7 : 0;
-  const marks: Mark[] = [
-    { kind: 'text', x, y: area.y + 21, text: title, ...TITLE, anchor: 'middle', ink: zoneInk(zone.state) },
-    {
-      kind: 'text',
-      x: x + check,
-      y: area.y + 40,
-      text: progress,
-      ...PROGRESS,
-      anchor: 'middle',
-      ink: zone.state === 'next' ? 'ink' : 'muted',
-    },
-  ];
-  if (zone.state === 'done') {
-    const left = x + check - textWidth(progress, PROGRESS) / 2 - 14;
-    marks.push({
-      kind: 'line',
-      points: [
-        [left, area.y + 36],
-        [left + 3.4, area.y + 39.4],
-        [left + 9.4, area.y + 31.6],
-      ],
-      stroke: { ink: 'muted', width: 1.6, cap: 'round', join: 'round' },
-    });
-  }
-  if (zone.state !== 'next') return marks;
-  const half = Math.min(area.width / 2 - 2, Math.max(textWidth(title, TITLE), textWidth(progress, PROGRESS)) / 2 + 11);
-  const frame: Mark = {
-    kind: 'shape',
-    shape: { form: 'box', x: x - half, y: area.y + 2, width: 2 * half, height: area.height - 4, radius: 4 },
-    stroke: { ink: 'ink', width: 2 },
-    fill: 'face',
-  };
-  return [frame, ...marks];
 }
 
 /** A thin line from the name to its part, kept readable over what it crosses by an edge in the ground's colour. */

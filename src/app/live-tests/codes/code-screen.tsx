@@ -14,13 +14,15 @@ import { cellCodeKind } from '../kinds/cell-code.ts';
 import { ResultView } from '../result-view.tsx';
 import { contextOf } from '../test-context.ts';
 import { keepUnfinished, unfinishedTests } from '../unfinished.ts';
+import { zoneRead } from '../zone-read.ts';
 import { CodeBox } from './code-box.tsx';
 import { CodeStrip } from './code-strip.tsx';
 import { CodesOnPhoto } from './codes-on-photo.tsx';
 import { markPut } from './mark-put.ts';
 import './codes.css';
 
-const ZONE = 'cells';
+/** A code is on a cell: its photo goes where the cells are read. */
+const READS = ['lowestCell', 'cellVoltages', 'cellSpread', 'cellResistances'] as const;
 
 /** One code: typed, or found on a photo; what it says is shown as it is typed. */
 export function CodeScreen({ session, id }: { session: PackSession; id: string }) {
@@ -33,7 +35,7 @@ export function CodeScreen({ session, id }: { session: PackSession; id: string }
   const photo = record.photos.find((one) => one.id === (mark?.photoId ?? chosenId));
   const listHref = hrefTo(packId, 'live-test', cellCodeKind.id);
   const number = record.tests.cellMarks.findIndex((one) => one.id === id) + 1;
-  const zone = session.definition.definition.zones.find((one) => one.id === ZONE) ?? { id: 'arrival' };
+  const zone = zoneRead(session.definition.definition, READS);
 
   function change(key: 'text' | 'cellNumber' | 'note', value: string | number | null) {
     keepUnfinished(place, null);
@@ -120,7 +122,7 @@ export function CodeScreen({ session, id }: { session: PackSession; id: string }
               <p class="small muted">{say.orPhotoLead}</p>
               <ChoosePhoto
                 session={session}
-                zone={zone.id}
+                zone={zone}
                 what={say.photoFor}
                 onChoose={(photoId) => keepUnfinished(place, { photoId })}
               />

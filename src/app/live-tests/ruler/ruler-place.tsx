@@ -10,13 +10,15 @@ import { goTo, hrefTo } from '../../route.ts';
 import type { PackSession } from '../../state/pack-session.ts';
 import { Cautions } from '../cautions.tsx';
 import { keepUnfinished, unfinishedTests } from '../unfinished.ts';
+import { zoneRead } from '../zone-read.ts';
 import { RulerList } from './ruler-list.tsx';
 import { RulerScreen } from './ruler-screen.tsx';
 import { pointsOf, pointsPut, tidiedPoints } from './ruler-state.ts';
 import { SetPoints } from './set-points.tsx';
 
 const KIND = 'ruler';
-const ZONE = 'wiring';
+/** A photo with a ruler is taken to measure a lead. */
+const READS = ['mainLeads'] as const;
 
 /** The photo ruler: its list, or one distance: which photo, its points, then what they come to. */
 export function RulerPlace({ session, testId }: { session: PackSession; testId: string }) {
@@ -62,7 +64,7 @@ function OneRuler({ session, id }: { session: PackSession; id: string }) {
     goTo(listHref, { replace: true });
   }
   if (!photo) {
-    const zone = session.definition.definition.zones.find((one) => one.id === ZONE) ?? { id: 'arrival' };
+    const zone = zoneRead(session.definition.definition, READS);
     return (
       <Screen
         title={ruler ? say.one : editingWords.newOne(say.one)}
@@ -89,7 +91,7 @@ function OneRuler({ session, id }: { session: PackSession; id: string }) {
             <p>{say.noPhoto}</p>
             <ChoosePhoto
               session={session}
-              zone={zone.id}
+              zone={zone}
               what={say.photoFor}
               onChoose={(photoId) => keepUnfinished(place, { photoId })}
             />
