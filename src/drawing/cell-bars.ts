@@ -34,6 +34,8 @@ export interface CellBarsWords {
 export interface CellBarsInput {
   width: number;
   cells: readonly CellBar[];
+  /** Of all cells, where these are only some of them: scale and bracket are theirs. */
+  allValues?: readonly number[];
   /** At the lowest and the highest bar; empty for none. */
   lowText: string;
   highText: string;
@@ -58,7 +60,7 @@ const BREAK_AT = 9;
  */
 export function cellBars(input: CellBarsInput): Drawing {
   const { width, cells, words } = input;
-  const values = cells.flatMap((cell) => cell.value ?? []);
+  const values = input.allValues ?? cells.flatMap((cell) => cell.value ?? []);
   requireFinite('cellBars: width', [width]);
   requireFinite('cellBars: value', values);
   if (cells.length === 0) return emptyFrame({ width, height: 80, alt: words.alt, nothing: words.nothing });

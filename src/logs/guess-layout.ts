@@ -8,6 +8,10 @@ import { unitOf } from './unit-words.ts';
 /** Our choice: no preamble seen in an export is half as long. */
 const HEAD_BYTES = 1 << 18;
 const HEAD_LINES = 240;
+/** Our choice: the widest log of a bench has a column for each of some hundred cells. A run keeps how they were read. */
+const MOST_COLUMNS = 500;
+/** Of a column's name or unit, in characters. Our choice: more does not show on a phone. */
+const MOST_NAME = 200;
 const COMMENT_MARKS = ['~', '#', '%', '//', '*'];
 
 /**
@@ -157,15 +161,20 @@ function namesAbove(lines: readonly string[], found: FoundRows, headerChoice: nu
   }
   const names = header === null ? [] : cells(header);
   const unitCells = units === null ? [] : cells(units);
-  const columns = Math.max(width, names.findLastIndex((name) => name !== '') + 1);
+  const columns = Math.min(MOST_COLUMNS, Math.max(width, names.findLastIndex((name) => name !== '') + 1));
   return {
     commentMark: commentMarkOf(lines, firstRow),
     headerLine: header === null ? null : header + 1,
     unitsLine: units === null ? null : units + 1,
     firstDataLine: firstRow + 1,
-    columnNames: Array.from({ length: columns }, (_, column) => names[column] ?? ''),
-    columnUnits: Array.from({ length: columns }, (_, column) => unitCells[column] ?? ''),
+    columnNames: Array.from({ length: columns }, (_, column) => shortened(names[column])),
+    columnUnits: Array.from({ length: columns }, (_, column) => shortened(unitCells[column])),
   };
+}
+
+/** Cut between characters, not within one. */
+function shortened(name = ''): string {
+  return name.length <= MOST_NAME ? name : [...name.slice(0, 2 * MOST_NAME)].slice(0, MOST_NAME).join('');
 }
 
 function isUnits(cells: readonly string[]): boolean {

@@ -72,8 +72,10 @@ async function readPicture(file: Blob): Promise<ReadPicture> {
   const whole = await bytesOf(file);
   if (!whole.ok) return whole;
   const facts = pictureFacts(whole.bytes, format);
-  if (pixelCount(facts) > MOST_PIXELS) return { ok: false, problem: 'tooLarge' };
-  return facts.complete ? { ok: true, bytes: whole.bytes, facts } : { ok: false, problem: 'damaged' };
+  if ((pixelCount(facts) ?? 0) > MOST_PIXELS) return { ok: false, problem: 'tooLarge' };
+  return facts.complete && pixelCount(facts) !== 0
+    ? { ok: true, bytes: whole.bytes, facts }
+    : { ok: false, problem: 'damaged' };
 }
 
 type ReadBytes = { ok: true; bytes: Uint8Array<ArrayBuffer> } | { ok: false; problem: IntakeProblem };
@@ -87,9 +89,9 @@ async function bytesOf(file: Blob): Promise<ReadBytes> {
   }
 }
 
-/** 0 where the header does not say. */
-function pixelCount({ sizePx }: PictureFacts): number {
-  return sizePx === null ? 0 : sizePx.widthPx * sizePx.heightPx;
+/** Null where the header does not say. */
+function pixelCount({ sizePx }: PictureFacts): number | null {
+  return sizePx === null ? null : sizePx.widthPx * sizePx.heightPx;
 }
 
 /** A JPEG goes to the decoder without its orientation, so that turning is ours alone: engines differ in turning while resizing. */
@@ -103,7 +105,7 @@ function decodable(bytes: Uint8Array<ArrayBuffer>, facts: PictureFacts): Decodab
 
 function problemOfDecoding(facts: PictureFacts): IntakeProblem {
   if (!facts.everyBrowserReadsIt) return 'cannotDecode';
-  return pixelCount(facts) > MEMORY_SUSPECT_PIXELS ? 'outOfMemory' : 'damaged';
+  return (pixelCount(facts) ?? 0) > MEMORY_SUSPECT_PIXELS ? 'outOfMemory' : 'damaged';
 }
 
 /** Encoders of some engines add Exif blocks of their own; what is stored carries none. */

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { countFrom } from './figure-limits.ts';
 import { stampSchema } from './stamp.ts';
 import { randomIdSchema, sha256Schema } from './text-limits.ts';
 
@@ -7,10 +8,13 @@ export const BUNDLE_FORMAT = 'underlid-bundle';
 
 const fileSchema = v.strictObject({
   path: v.pipe(v.string(), v.minLength(1), v.maxLength(200)),
-  byteCount: v.pipe(v.number(), v.integer(), v.minValue(0)),
+  byteCount: countFrom(0),
   sha256: sha256Schema,
   type: v.optional(v.string()),
 });
+
+/** Our choice: ten thousand parts of 256 MB are more than a phone has. */
+const partNumber = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(10_000));
 
 /** `manifest.json` of one part of a bundle. Every part stands alone: its entries, definitions and bytes are whole. */
 export const manifestSchema = v.looseObject({
@@ -18,8 +22,8 @@ export const manifestSchema = v.looseObject({
   schemaVersion: v.pipe(v.number(), v.integer(), v.minValue(1)),
   appVersion: v.string(),
   bundleId: randomIdSchema,
-  part: v.pipe(v.number(), v.integer(), v.minValue(1)),
-  parts: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  part: partNumber,
+  parts: partNumber,
   newest: stampSchema,
   packIds: v.array(randomIdSchema),
   files: v.pipe(v.array(fileSchema), v.maxLength(60_000)),

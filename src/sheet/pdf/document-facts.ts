@@ -4,6 +4,9 @@ import type { Sheet } from '../model/sheet.ts';
 import type { Placed } from './flow.ts';
 import type { Paper } from './paper.ts';
 
+/** jsPDF takes no later date; a phone whose clock runs ahead must still get its PDF, and the page itself prints the day. */
+const LAST_DATE_MS = Date.UTC(2038, 0, 1) - 1000;
+
 /**
  * Title, language, date and file id. All come from the sheet, so that the same sheet gives the same bytes: jsPDF would
  * else take the clock and a random id.
@@ -16,7 +19,7 @@ export async function setDocumentFacts(doc: jsPDF, sheet: Sheet, paper: Paper): 
     creator: spaced(sheet.madeBy),
   });
   doc.setLanguage('en-GB');
-  doc.setCreationDate(pdfDate(sheet.newestMs ?? 0));
+  doc.setCreationDate(pdfDate(Math.min(sheet.newestMs ?? 0, LAST_DATE_MS)));
   doc.setFileId(await contentId(JSON.stringify([paper, sheet])));
 }
 

@@ -14,7 +14,7 @@ export function cellPlotBlocks(result: CellSetResult): PlotBlock[] {
     ...(spread === null
       ? []
       : [
-          plotBlock({
+          ...plots({
             what: say.voltages,
             unit: 'V',
             unitText: say.voltageUnit,
@@ -27,7 +27,7 @@ export function cellPlotBlocks(result: CellSetResult): PlotBlock[] {
     ...(resistance === null || resistance.spreadFrac === null
       ? []
       : [
-          plotBlock({
+          ...plots({
             what: say.resistances,
             unit: 'mΩ',
             unitText: say.resistanceUnit,
@@ -39,6 +39,9 @@ export function cellPlotBlocks(result: CellSetResult): PlotBlock[] {
         ]),
   ];
 }
+
+/** A row takes 17 of the 900 units that a page of either paper has. Our choice: with head, axis and key it fits. */
+const MOST_ROWS = 40;
 
 interface CellRow {
   number: number;
@@ -70,8 +73,15 @@ interface PlotInput {
   spreadText: string;
 }
 
-function plotBlock({ what, unit, unitText, state, rows, apart, spreadText }: PlotInput): PlotBlock {
-  const values = rows.flatMap(({ value }) => value ?? []);
+/** One drawing, or several on one scale where the cells would fill more than a page. */
+function plots(input: PlotInput): PlotBlock[] {
+  const values = input.rows.flatMap(({ value }) => value ?? []);
+  const starts = Array.from({ length: Math.ceil(input.rows.length / MOST_ROWS) }, (_, part) => part * MOST_ROWS);
+  return starts.map((start) => plotBlock({ ...input, rows: input.rows.slice(start, start + MOST_ROWS) }, values));
+}
+
+function plotBlock(input: PlotInput, values: readonly number[]): PlotBlock {
+  const { what, unit, unitText, state, rows, apart, spreadText } = input;
   const figures = inOneColumn(values, unit);
   const cells: CellBarsInput['cells'] = rows.map(({ number, value }) => ({
     label: cellWords.cell(number),
@@ -85,6 +95,7 @@ function plotBlock({ what, unit, unitText, state, rows, apart, spreadText }: Plo
     drawing: cellBars({
       width: PLOT_WIDTH,
       cells,
+      allValues: values,
       lowText: say.lowest(figures(Math.min(...values))),
       highText: say.highest(figures(Math.max(...values))),
       spreadText,
