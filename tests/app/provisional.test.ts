@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { provisionalEntries } from '../../src/app/state/provisional.ts';
+import { newestWritten, provisionalEntries } from '../../src/app/state/provisional.ts';
 import { foldRecord } from '../../src/record/fold-record.ts';
 import type { Entry } from '../../src/schema/entry.ts';
 
@@ -11,6 +11,14 @@ const stored: Entry[] = [
 ];
 
 describe('what is shown before it is written', () => {
+  it('dates a record by the newest stamp that was drawn, never by one that stands in', () => {
+    const shown = provisionalEntries(PACK, stored, [{ subject: 'nameplate', part: 'maker', v: 'Coot' }]);
+    expect(newestWritten(shown)).toBe(AT);
+    expect(
+      newestWritten(provisionalEntries(PACK, [], [{ subject: 'nameplate', part: 'maker', v: 'Coot' }])),
+    ).toBeNull();
+  });
+
   it('replaces 1 value and keeps the other', () => {
     const shown = provisionalEntries(PACK, stored, [{ subject: 'nameplate', part: 'name', v: 'Coot' }]);
     expect(shown).toHaveLength(2);

@@ -9,7 +9,7 @@ import { cardOf } from '../card-of.ts';
 import { refreshBench } from './bench.ts';
 import { type LoadedDefinition, loadedDefinition } from './definitions.ts';
 import { gradeWhenChanged } from './grade-when-changed.ts';
-import { provisionalEntries } from './provisional.ts';
+import { newestWritten, provisionalEntries } from './provisional.ts';
 import { store } from './store.ts';
 
 export interface PendingChange {
@@ -30,7 +30,10 @@ export class PackSession {
   readonly undoLabel = signal<string | null>(null);
   /** What the last undo took back, until the next change. */
   readonly takenBack = signal<string | null>(null);
-  readonly record = computed(() => foldRecord(this.packId, this.entries.value));
+  readonly record = computed(() => ({
+    ...foldRecord(this.packId, this.entries.value),
+    newestAt: newestWritten(this.entries.value),
+  }));
   readonly grading = computed(() => this.grade(this.record.value));
   private readonly grade: ReturnType<typeof gradeWhenChanged>;
   private waiting: PendingChange[] = [];

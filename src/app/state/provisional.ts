@@ -27,6 +27,14 @@ export function isProvisional(stamp: string): boolean {
   return stamp.startsWith(PROVISIONAL);
 }
 
+/** The newest stamp that was really drawn: what is dated by it must not be dated by one that stands in for another. */
+export function newestWritten(entries: readonly Entry[]): string | null {
+  return entries.reduce<string | null>(
+    (newest, { at }) => (isProvisional(at) || (newest !== null && newest >= at) ? newest : at),
+    null,
+  );
+}
+
 function stamped(value: unknown, at: string): unknown {
   const wantsStamp = typeof value === 'object' && value !== null && 'made' in value && value.made === null;
   return wantsStamp ? { ...value, made: at } : value;
