@@ -3,6 +3,6 @@ export function typedText(page: Document): { name: string; value: string }[] {
   const boxes = page.querySelectorAll<HTMLInputElement | HTMLTextAreaElement>('textarea, input[type="text"]');
   return [...boxes]
     .filter((box) => !box.readOnly && (box === page.activeElement || box.closest('dialog[open]') !== null))
-    .map((box) => ({ name: box.labels?.[0]?.textContent ?? box.id, value: box.value.trim() }))
+    .map((box) => ({ name: (box.labels?.[0]?.textContent ?? box.id).replace(/[.:]$/, ''), value: box.value.trim() }))
     .filter(({ value }) => value !== '');
 }

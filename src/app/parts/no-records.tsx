@@ -10,6 +10,7 @@ export function NoRecords({ problem }: { problem: keyof typeof say.problems }) {
   const newer = newerReady.value;
   return (
     <div class="screen">
+      <div class="head-row" />
       <main class="body">
         <h1>{say.title}</h1>
         <p class="notice" role="alert">

@@ -86,7 +86,9 @@ export function OverEverything({ title, children }: { title: string; children: C
   return (
     <dialog ref={element} class="over" aria-label={title} onCancel={(event) => event.preventDefault()}>
       <div class="stack">
-        <h2>{title}</h2>
+        <h2 tabIndex={-1} autofocus>
+          {title}
+        </h2>
         {children}
       </div>
     </dialog>

@@ -20,7 +20,7 @@ export function TextToCopy({ label, text }: { label: string; text: string }) {
     <div class="field">
       <label for="text-to-copy">{label}</label>
       <div class="box">
-        <textarea id="text-to-copy" ref={box} readOnly rows={Math.min(6, text.split('\n').length + 1)} value={text} />
+        <textarea id="text-to-copy" ref={box} readOnly rows={rowsFor(text)} value={text} />
       </div>
       <div class="row">
         <button type="button" class="button" onClick={() => void copy()}>
@@ -34,4 +34,13 @@ export function TextToCopy({ label, text }: { label: string; text: string }) {
       )}
     </div>
   );
+}
+
+/** Letters in a line of the box on the narrowest phone. */
+const LINE_LETTERS = 28;
+
+/** As high as the text, up to what leaves room for the buttons. */
+function rowsFor(text: string): number {
+  const lines = text.split('\n').map((line) => Math.max(1, Math.ceil(line.length / LINE_LETTERS)));
+  return Math.min(9, lines.reduce((sum, count) => sum + count, 0)); // biome-ignore format: one line
 }
