@@ -6,7 +6,9 @@ export const closedWords = {
     'The browser closed the records under this page, or someone cleared them. Nothing more is written. What was called saved before is safe unless it was cleared: try again, and if that fails load the page again.',
   stillClosed: 'The records still cannot be reached. Try again in a moment, or load the page again.',
   cleared: (packCount: number) =>
-    `The records were cleared: ${packCount} ${packCount === 1 ? 'pack is' : 'packs are'} gone from this phone. What this page still holds of the open pack, its answers and figures but not its photos, can be written again. For the rest restore your last backup in Keep.`,
+    `The records were cleared: ${packCount} ${packCount === 1 ? 'pack is' : 'packs are'} gone from this phone. Restore your last backup in Keep.`,
+  held: 'What this page still holds of the open pack, its answers and figures but not its photos, can be written again.',
+  goOn: 'Go on with empty records',
   writeBack: 'Write this pack again',
   notSaved: 'Not saved yet. Copy it before you go on:',
   nothing: 'Nothing was waiting to be saved.',

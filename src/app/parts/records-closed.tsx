@@ -6,7 +6,7 @@ import { saveFile } from '../save-file.ts';
 import { closedRecords } from '../state/closed-records.ts';
 import { leaveBehind } from '../state/left-behind.ts';
 import { reach } from '../state/reach-records.ts';
-import { allUnsaved } from '../state/unsaved-sessions.ts';
+import { allUnsaved, isPackShown } from '../state/unsaved-sessions.ts';
 import { typedText } from '../typed-text.ts';
 import { unsavedLines } from '../unsaved-lines.ts';
 import { TextToCopy } from './text-to-copy.tsx';
@@ -43,6 +43,7 @@ function Closed({ because }: { because: 'old' | 'closed' }) {
   return (
     <OverEverything title={say.title[because]}>
       <p>{gone === null ? say[because] : say.cleared(gone)}</p>
+      {gone !== null && isPackShown() && <p>{say.held}</p>}
       {text === '' ? <p class="muted small">{say.nothing}</p> : <TextToCopy label={say.notSaved} text={text} />}
       {photos.map(({ sha256, content }, index) => (
         <button
@@ -68,7 +69,7 @@ function Closed({ because }: { because: 'old' | 'closed' }) {
         )}
         {gone !== null && (
           <button type="button" class="button primary" onClick={() => void write()}>
-            {say.writeBack}
+            {isPackShown() ? say.writeBack : say.goOn}
           </button>
         )}
         <button type="button" class={because === 'old' ? 'button primary' : 'button'} onClick={load}>

@@ -17,6 +17,10 @@ export const notSavedSessions = computed(() => {
   return all.filter(({ saving }) => saving.value.now === 'notSaved');
 });
 
+export function isPackShown(): boolean {
+  return shown.value !== null;
+}
+
 /** Takes note of the session that is shown; the one before it is held if it is not all written. */
 export function showSession(session: PackSession | null): void {
   const before = shown.peek();
