@@ -6,7 +6,10 @@ import { promisifyRequest } from 'idb-keyval';
  *
  * Throws  if there is no such database or it cannot be read.
  */
-export async function rawRecords(factory: IDBFactory, name: string): Promise<{ text: string; entryCount: number }> {
+export async function rawRecords(
+  factory: IDBFactory = indexedDB,
+  name = 'underlid',
+): Promise<{ text: string; entryCount: number }> {
   const db = await openAsItIs(factory, name);
   try {
     const has = (store: string) => db.objectStoreNames.contains(store);

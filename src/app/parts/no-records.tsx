@@ -39,7 +39,7 @@ function RawPart() {
     setSaid(say.rawBusy);
     try {
       const { rawRecords } = await import('../../storage/raw-records.ts');
-      const { text, entryCount } = await rawRecords(indexedDB, 'underlid');
+      const { text, entryCount } = await rawRecords();
       const nowMs = Date.now();
       const day = localDay(nowMs, utcOffsetMinutes(nowMs));
       saveFile(new Blob([text], { type: 'application/json' }), `underlid-raw-${day}.json`);
