@@ -3,7 +3,7 @@ export const benchWords = {
   title: 'Bench',
   empty: 'No pack on the bench yet.',
   emptyHint:
-    'Take one drop-in LFP pack from the unopened box to a scored sheet. Everything stays on this phone and works without a signal.',
+    'Take one LFP pack from the unopened box to a scored sheet. Everything stays on this phone and works without a signal.',
   newPack: 'New pack',
   notBegun: 'The pack could not be begun: this phone did not save it. Free some space, or load the page again.',
   keep: 'Keep',
@@ -73,6 +73,7 @@ export const packWords = {
   wholeRoute: (count: number) => `Whole route, ${count} items`,
   between: (low: string, high: string, settled: number, asked: number) =>
     `Between ${low} and ${high} as far as it is known: ${settled} of ${asked} settled.`,
+  by: (title: string, version: string) => `By checklist “${title}” ${version}`,
   nothingToScore: 'Nothing to score yet.',
   putAway: 'Put this pack away',
   putAwayAsk: 'Put this pack away? It leaves the bench; Keep can bring it back with everything in it.',

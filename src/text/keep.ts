@@ -93,8 +93,10 @@ export const keepWords = {
   cleanedLine: (name: string, place: string, characters: string) =>
     place === '' ? `${name}: ${characters}` : `${name}, ${place}: ${characters}`,
   deletedHere: (count: number) =>
-    `${count} ${count === 1 ? 'entry was' : 'entries were'} deleted here after this backup was made. They stay deleted unless you bring them back.`,
-  bringBack: 'Bring them back',
+    count === 1
+      ? 'One thing in it was deleted here after this backup was made. It stays deleted unless you bring it back:'
+      : `${count} things in it were deleted here after this backup was made. They stay deleted unless you bring them back:`,
+  bringBack: 'Bring back what was deleted',
   broughtBack: (count: number) => `${count} ${count === 1 ? 'entry is' : 'entries are'} back.`,
   moreOfThem: (count: number) => `and ${count} more`,
   stoppedAt: (label: string, reason: string) => `Stopped at ${label}: ${reason}`,
@@ -108,9 +110,6 @@ export const keepWords = {
   removeForGood: 'Remove for good',
   removeAsk: (label: string) =>
     `Remove ${label} with all its photos from this phone? This cannot be undone here. Only a bundle brings it back.`,
-  checklists: 'Checklist on board',
-  checklist: (title: string, id: string, version: string) => `${title} (${id} ${version})`,
-  sha256: (hash: string) => `SHA-256 ${hash}`,
   about: 'Underlid',
   version: (version: string) => `Version ${version}`,
   notCertified:

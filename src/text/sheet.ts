@@ -8,6 +8,7 @@ import { RISK_WORDS } from './risk.ts';
 export const sheetWords = {
   overline: (day: string | null) => (day === null ? 'Build-quality sheet' : `Build-quality sheet · ${day}`),
   subject: 'Build-quality sheet of one battery pack',
+  draftChecklist: 'draft checklist',
   shortRoute: (asked: number, all: number) => `Short route: ${asked} of ${all} asked`,
   shortRouteNote:
     'A short route asks the safety items and the weightiest others. It is never ranked against a whole one.',

@@ -34,7 +34,10 @@ export function CarryOverPart({ session }: { session: PackSession }) {
   }
   return (
     <section class="stack">
-      <p class="notice calm small">{say.onBoard(definition.version, newer.definition.version)}</p>
+      <p class="notice calm small">
+        {say.onBoard(definition.version, newer.definition.version)}
+        {newer.definition.status === 'draft' && ` ${say.isDraft}`}
+      </p>
       <button type="button" class="button" onClick={() => setAsking(true)}>
         {say.look}
       </button>

@@ -1,23 +1,18 @@
-import { useEffect, useState } from 'preact/hooks';
 import { keepWords as say } from '../../text/keep.ts';
 import { words } from '../../text/words.ts';
 import { Screen } from '../../ui/screen.tsx';
 import { APP_VERSION } from '../app-version.ts';
 import { AwayPart } from '../keep/away-part.tsx';
 import { BackupPart } from '../keep/backup-part.tsx';
+import { ChecklistsPart } from '../keep/checklists-part.tsx';
 import { LookPart } from '../keep/look-part.tsx';
 import { RecheckPart } from '../keep/recheck-part.tsx';
 import { RegradeLink } from '../keep/regrade-link.tsx';
 import { RestorePart } from '../keep/restore-part.tsx';
 import { SpacePart } from '../keep/space-part.tsx';
-import { builtInDefinition, type LoadedDefinition } from '../state/definitions.ts';
 
 /** Keep: space, backup, restore, checklists on board, and how this phone shows things. */
 export function KeepScreen() {
-  const [builtIn, setBuiltIn] = useState<LoadedDefinition | null>(null);
-  useEffect(() => {
-    void builtInDefinition().then(setBuiltIn);
-  }, []);
   return (
     <Screen title={say.title} back={{ href: '#/', label: words.bench }}>
       <BackupPart />
@@ -27,15 +22,7 @@ export function KeepScreen() {
       <LookPart />
       <AwayPart />
       <RegradeLink />
-      <section class="stack">
-        <h2>{say.checklists}</h2>
-        {builtIn && (
-          <>
-            <p>{say.checklist(builtIn.definition.title, builtIn.definition.id, builtIn.definition.version)}</p>
-            <p class="small muted hash">{say.sha256(builtIn.sha256)}</p>
-          </>
-        )}
-      </section>
+      <ChecklistsPart />
       <section class="stack">
         <h2>{say.about}</h2>
         <p>{say.version(APP_VERSION)}</p>

@@ -10,6 +10,7 @@ import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { DayField } from '../../ui/fields/day-field.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { backToPack } from '../back-to-pack.ts';
+import { ChecklistChoice } from '../parts/checklist-choice.tsx';
 import { type NameplateBoxes, nameplateBoxes } from '../parts/nameplate-boxes.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
 import { Thumbs } from '../parts/thumbs.tsx';
@@ -48,6 +49,7 @@ export function NameplateScreen({ session }: { session: PackSession }) {
       {record.retestOf && (
         <p class="notice calm">{retestWords.begunFrom(record.retestOf.label ?? sinceWords.earlierUnnamed)}</p>
       )}
+      <ChecklistChoice session={session} />
       <Who boxes={boxes} />
       <Promised boxes={boxes} />
       <Found boxes={boxes} />

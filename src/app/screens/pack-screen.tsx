@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { PackRecord } from '../../record/pack-record.ts';
 import { afterwardsWords } from '../../text/afterwards.ts';
 import { packWords as say } from '../../text/bench.ts';
+import { checklistsWords } from '../../text/checklists.ts';
 import { formatClock, formatDay } from '../../text/format-day.ts';
 import { formatFixed, outward } from '../../text/format-number.ts';
 import { stateWords } from '../../text/item.ts';
@@ -43,8 +44,9 @@ export function PackScreen({ session }: { session: PackSession }) {
   const [wrong, setWrong] = useState<string | null>(null);
   const record = session.record.value;
   const grading = session.grading.value;
+  const { definition } = session.definition;
   const stations = stationsOf(session);
-  const stops = stopFindings(session.definition.definition, grading);
+  const stops = stopFindings(definition, grading);
   // Once the lid is off the closed pack's tests are over, whatever was left open.
   const passed: readonly Place[] = record.state === null ? ['photos'] : ['photos', 'live-tests'];
   const open = stations.find(({ done, closed, place }) => !done && !closed && !passed.includes(place));
@@ -101,6 +103,10 @@ export function PackScreen({ session }: { session: PackSession }) {
           <p class="muted">{say.nothingToScore}</p>
         )}
       </section>
+      <p class="small muted">
+        {say.by(definition.title, definition.version)}{' '}
+        {definition.status === 'draft' && <span class="mark">{checklistsWords.draftMark}</span>}
+      </p>
       <CarryOverPart session={session} />
       {record.retestOf && (
         <a class="button" href={hrefTo(record.packId, 'since')}>

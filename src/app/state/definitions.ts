@@ -19,7 +19,7 @@ export async function builtInDefinition(): Promise<LoadedDefinition> {
 }
 
 export async function readBuiltIn(file: BuiltInFile): Promise<LoadedDefinition> {
-  return remember(await builtInText(file));
+  return definitionOf(await builtInText(file));
 }
 
 /** A definition that was loaded since the app started; null for any other. */
@@ -32,7 +32,7 @@ export async function definitionByHash(sha256: string): Promise<LoadedDefinition
   const known = loaded.get(sha256);
   if (known) return known;
   const text = await store().definitionText(sha256);
-  return text === null ? builtInByHash(sha256) : remember(text);
+  return text === null ? builtInByHash(sha256) : definitionOf(text);
 }
 
 /** Only asked for what is not kept: then every file that comes with the app is read. */
@@ -44,7 +44,8 @@ async function builtInByHash(sha256: string): Promise<LoadedDefinition | null> {
   return null;
 }
 
-async function remember(text: string): Promise<LoadedDefinition> {
+/** Checks a definition's text and remembers it. Throws with every reason when it is refused. */
+export async function definitionOf(text: string): Promise<LoadedDefinition> {
   const sha256 = await sha256Hex(new TextEncoder().encode(text));
   const known = loaded.get(sha256);
   if (known) return known;

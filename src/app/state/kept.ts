@@ -48,7 +48,8 @@ export async function eraseFromPhone(packId: string): Promise<WriteProblem | nul
   }
 }
 
-function problemOf(error: unknown): WriteProblem {
+/** Why the phone did not take something. */
+export function problemOf(error: unknown): WriteProblem {
   if (error instanceof Error && error.name === 'QuotaExceededError') return 'quotaFull';
   return closedRecords.peek() ?? 'failed';
 }

@@ -7,7 +7,7 @@ import type { SheetContext } from './sheet-context.ts';
 
 /** Name, sample and date of the sheet, with the marks that must never be missed. */
 export function sheetHead(context: SheetContext): SheetHead {
-  const { record, grading, day } = context;
+  const { record, grading, definition, day } = context;
   const { nominalVoltageV, ratedCapacityAh, sample, obtained } = record.nameplate;
   const rated = [
     ...(nominalVoltageV === undefined ? [] : [formatValue(nominalVoltageV, 'V')]),
@@ -24,6 +24,7 @@ export function sheetHead(context: SheetContext): SheetHead {
     line: line.filter((part) => part !== '').join(' · '),
     marks: [
       ...(record.demo ? [words.inventedDemo] : []),
+      ...(definition.status === 'draft' ? [sheetWords.draftChecklist] : []),
       ...(grading.route === 'short' ? [sheetWords.shortRoute(grading.askedCount, grading.itemCount)] : []),
     ],
     caution: sheetWords.oneSample(day),
