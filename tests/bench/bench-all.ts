@@ -8,6 +8,7 @@ import { benchBackup } from './backup-of-1-gb.ts';
 import { benchRows, type Found, RUNS, SLOWDOWN } from './bench-rows.ts';
 import { builtApp } from './built-app.ts';
 import { gradingsPerSecond } from './gradings-per-second.ts';
+import { benchHostileFiles } from './hostile-files.ts';
 import { benchKills } from './kills.ts';
 import { firstLoadSizes, precacheSize } from './load-sizes.ts';
 import { benchLogImport } from './log-import.ts';
@@ -60,6 +61,8 @@ export async function benchAll(): Promise<void> {
       taps.slowed.push(await tapToSaved(browser, { slowdown: SLOWDOWN, photoPaths: small }));
       taps.unslowed.push(await tapToSaved(browser, { slowdown: 1, photoPaths: small }));
     }
+    say('hostile files');
+    const hostile = benchHostileFiles();
     say('100 kills');
     const kills = await benchKills(small);
     say('backup of a gigabyte');
@@ -67,7 +70,7 @@ export async function benchAll(): Promise<void> {
 
     const { js, css } = firstLoadSizes(app.folder);
     const precache = precacheSize(app.folder);
-    const found: Found = { js, css, precache, gradings, log, pdf, intake, pick, taps, kills, backup };
+    const found: Found = { js, css, precache, gradings, log, pdf, intake, pick, taps, kills, hostile, backup };
     const rows = benchRows(found);
     console.log(`\n${plainTable(rows)}\n\n${machineWords(machine)}`);
     mkdirSync(OUT, { recursive: true });

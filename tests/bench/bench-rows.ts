@@ -2,6 +2,7 @@ import type { KillsFound } from '../browser/driver/kill-rounds.ts';
 import type { BackupBench } from './backup-of-1-gb.ts';
 import { backupRows } from './backup-rows.ts';
 import type { gradingsPerSecond } from './gradings-per-second.ts';
+import { type HostileFound, hostileRows } from './hostile-files.ts';
 import { killRows } from './kills.ts';
 import type { Size } from './load-sizes.ts';
 import { LOG_ROWS, type LogImportBench } from './log-import.ts';
@@ -32,6 +33,7 @@ export interface Found {
   pick: PickTimes;
   taps: { slowed: TapTimes[]; unslowed: TapTimes[] };
   kills: KillsFound;
+  hostile: HostileFound;
   backup: BackupBench;
 }
 
@@ -47,6 +49,7 @@ export function benchRows({
   pick,
   taps,
   kills,
+  hostile,
   backup,
 }: Found): BenchRow[] {
   return [
@@ -82,6 +85,7 @@ export function benchRows({
       yardstickMs: pdf.bareMs,
     }),
     ...killRows(kills),
+    ...hostileRows(hostile),
     ...backupRows(backup),
     {
       what: `gradings per second, ${gradings[0]?.items ?? 0} items, median of ${gradings.length}`,
