@@ -9,7 +9,7 @@ import { beginPack, choose, savedAs } from './job.ts';
 import { killerOf } from './kill.ts';
 import { type Phone, phoneWithProfile } from './phone.ts';
 import { photographItem } from './photo.ts';
-import { goTo, tapButton } from './screen.ts';
+import { expectTitle, goTo, tapButton } from './screen.ts';
 
 const ITEMS = ['rating-label', 'terminal-posts', 'terminal-caps', 'handles', 'alarm-and-port'];
 const NAME = 'Killed';
@@ -70,7 +70,7 @@ export async function killRounds(plan: KillPlan): Promise<KillsFound> {
       await ending;
       found.tried += 1;
       phone = await phoneWithProfile(folder);
-      if (await lookFor(phone, promised, found)) continue;
+      if (await lookFor(phone, { packId, promised, found })) continue;
       promised = nothingPromised();
       packId = '';
     }
@@ -144,16 +144,22 @@ async function workUntilKilled({ page }: Phone, { packId, promised, photoPaths, 
   }
 }
 
+interface Search {
+  packId: string;
+  promised: Promised;
+  found: KillsFound;
+}
+
 /** Counts what is missing. False if the whole database is gone. */
-async function lookFor({ page }: Phone, promised: Promised, found: KillsFound): Promise<boolean> {
-  await goTo(page, '#/');
-  const isGone = (await page.getByText(GONE).count()) > 0;
-  const isListed = (await page.getByText(words.packLabel(NAME, '1')).count()) > 0;
-  if (isGone || !isListed) {
+async function lookFor({ page }: Phone, { packId, promised, found }: Search): Promise<boolean> {
+  const entries = await storedEntries(page);
+  if (!entries.some(({ key }) => key[0] === packId)) {
     found.lostDatabases += 1;
     return false;
   }
-  const entries = await storedEntries(page);
+  await goTo(page, '#/');
+  await expectTitle(page, benchWords.title);
+  await page.getByText(words.packLabel(NAME, '1')).first().waitFor();
   for (const [itemId, grade] of promised.answers) {
     const stored = storedValue(entries, 'answer', itemId) as Answer | undefined;
     const allowed = [grade, ...(promised.tappedSince.get(itemId) ?? [])];
@@ -175,9 +181,6 @@ async function lookFor({ page }: Phone, promised: Promised, found: KillsFound): 
   found.lookedFor += promised.answers.size + promised.photoLinks.size;
   return true;
 }
-
-/** The end of what is said when the records are gone, which is the same on every day. */
-const GONE = benchWords.vanished(1, '|').split('|')[1] ?? '';
 
 /** Park and Miller's minimal generator. */
 function seeded(seed: number): () => number {
