@@ -4,7 +4,7 @@ import type { Entry } from '../../src/schema/entry.ts';
 import { NAMEPLATE_FIELDS, nameplateFields } from '../../src/schema/nameplate.ts';
 import { DEVICE, stampAt } from '../record/made-entries.ts';
 import { type Expected, type HostileFile, refused, taken } from './hostile-file.ts';
-import { ABSURD_NUMBERS, SCRIPTS, walk, withTexts } from './hostile-texts.ts';
+import { SCRIPTS, walk, withTexts } from './hostile-texts.ts';
 import { LOG, PHOTO_ID, SOUND_PACK, sha256 } from './sound-bench.ts';
 import { forged, withEntries, withEntriesText } from './zip-tricks.ts';
 
@@ -105,20 +105,15 @@ export const BUNDLE_ENTRIES: HostileFile[] = ROWS.map(([name, expect, bytes]) =>
 
 /** The record with a script wherever its schema takes any text. */
 export function scriptsEverywhere() {
-  return forged(
-    withEntries((all) =>
-      all
-        .map((entry, place) => ({
-          ...entry,
-          v: withTexts(
-            { v: entry.v },
-            (at) => SCRIPTS[(place + at) % SCRIPTS.length] ?? '',
-            (whole) => checkEntry({ ...entry, v: (whole as { v: unknown }).v }).ok,
-          ) as never,
-        }))
-        .map((entry) => ({ ...entry, v: (entry.v as { v: unknown }).v })),
-    ),
-  );
+  return forged(withEntries(scriptedEntries));
+}
+
+export function scriptedEntries(entries: readonly Entry[]): Entry[] {
+  return entries.map((entry, place) => {
+    const mayBe = (whole: { v: unknown }) => checkEntry({ ...entry, v: whole.v }).ok;
+    const text = (at: number) => SCRIPTS[(place + at) % SCRIPTS.length] ?? '';
+    return { ...entry, v: withTexts({ v: entry.v }, text, mayBe).v };
+  });
 }
 
 /** Every number of an entry as far out as its schema takes it: of the absurd ones, and of round ones. */
@@ -159,5 +154,3 @@ function controls(): string[] {
 function codeOf(character: string): string {
   return `U+${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`;
 }
-
-export { ABSURD_NUMBERS };

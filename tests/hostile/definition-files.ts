@@ -13,12 +13,13 @@ const many = (count: number) => Array.from({ length: count }, (_, i) => ({ id: `
 
 /** Checklists of one's own that are not what they seem. */
 const ROWS: Row[] = [
-  ['a definition that is no JSON', refused('definition'), () => '{"id":'],
-  ['a definition that is a page of HTML', refused('definition'), () => '<!doctype html><script>window.ran=1</script>'],
+  ['a definition that is no JSON', refused('not JSON'), () => '{"id":'],
+  ['a definition that is a page of HTML', refused('not JSON'), () => '<!doctype html><script>window.ran=1</script>'],
   ['a definition of null', refused('definition'), () => 'null'],
   ['a list of definitions', refused('definition'), () => `[${plain()}]`],
   ['a definition nested 100 000 levels', refused('nested deeper'), () => '['.repeat(100_000) + ']'.repeat(100_000)],
-  ['a title of 10 MB', refused('holds a text of'), () => plain().replace('"Minimal"', `"${'x'.repeat(10_000_000)}"`)],
+  ['a definition of 10 MB', refused('larger than'), () => plain().replace('"Minimal"', `"${'x'.repeat(10_000_000)}"`)],
+  ['a title of 30 000 letters', refused('holds a text of'), () => plain().replace('"Minimal"', `"${'x'.repeat(30_000)}"`)],
   ['a prototype key in a definition', refused('__proto__'), () => plain().replace('{', '{"__proto__":{"status":"released"},')],
   ['constructor in a definition', refused('constructor'), () => plain().replace('{', '{"constructor":{"prototype":{}},')],
   ['an item called constructor', refused('items[0].id'), with_({ 'items[0].id': 'constructor' })],

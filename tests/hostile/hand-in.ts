@@ -1,3 +1,5 @@
+import { expect } from 'vitest';
+import { readChecklist } from '../../src/app/keep/read-checklist.ts';
 import { fileRefusal, HEAD_BYTES } from '../../src/app/logs/file-refusal.ts';
 import { CURVE_POINTS, runFromLog } from '../../src/app/logs/run-from-log.ts';
 import { curveOf, overviewOf } from '../../src/logs/curve-of.ts';
@@ -30,14 +32,28 @@ export async function handInBundle(bytes: Uint8Array<ArrayBuffer>): Promise<Hand
   };
 }
 
-/** As Keep does with a checklist of one's own: text, JSON, check; none that takes the name of one that is there. */
-export function handInDefinition(bytes: Uint8Array): HandedIn & { definition?: Checklist } {
-  const text = new TextDecoder().decode(bytes);
-  const checked = checkDefinition(parsed(text));
-  if (!checked.ok) return { refused: checked.problems.map(({ place, reason }) => `${place} ${reason}`).join('; ') };
-  const { definition } = checked;
+/** As Keep does with a checklist of one's own: text, JSON, check; none that takes the name of one that is built in. */
+export function handInDefinition(bytes: Uint8Array<ArrayBuffer>): HandedIn & { definition?: Checklist } {
+  const read = readChecklist(bytes.slice().buffer);
+  if (!read.ok) {
+    expect(read.lines.every(({ place }) => place.trim() !== '')).toBe(true);
+    const problems = read.lines.length > 0 ? problemsOf(bytes) : [];
+    return { refused: problems.length > 0 ? problems.join('; ') : read.sentence };
+  }
+  const { definition } = read;
   if (definition.id === builtIn.id && definition.version === builtIn.version) return { refused: 'taken by another' };
   return { ...TAKEN, definition };
+}
+
+/** The places by their paths, where the screen names them in words. */
+function problemsOf(bytes: Uint8Array): string[] {
+  try {
+    const checked = checkDefinition(JSON.parse(new TextDecoder().decode(bytes)));
+    return checked.ok ? [] : checked.problems.map(({ place, reason }) => `${place} ${reason}`);
+  } catch (error) {
+    if (error instanceof SyntaxError) return [];
+    throw error;
+  }
 }
 
 /** As the screen and its worker do: look at the file, guess, show, read, cut into runs, and make each run an entry. */
@@ -97,12 +113,4 @@ export async function handInPicture(bytes: Uint8Array<ArrayBuffer>): Promise<Han
   const kept = Buffer.from(intake.photo.original?.bytes ?? new ArrayBuffer(0)).toString('latin1');
   if (/script|PK/.test(kept)) throw new Error('the kept original holds more than a picture');
   return TAKEN;
-}
-
-function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch (error) {
-    return error instanceof SyntaxError ? undefined : error;
-  }
 }

@@ -1,7 +1,4 @@
-/** Sets a global of the page if it ever runs: `window.ran`. */
-export const RAN = 'ran';
-
-/** Texts that would do harm where they were taken for anything but text; none is longer than a line. */
+/** Texts that would set `window.ran` where they were taken for anything but text; none is longer than a line. */
 export const SCRIPTS = [
   '<script>window.ran=1</script>',
   '<img src=x onerror="window.ran=1">',
@@ -21,28 +18,13 @@ export const SCRIPTS = [
 /** Characters that must not stay in a text, one of each kind: controls, overrides, isolates, marks. */
 export const HIDDEN = ['\u0000', '\u0007', '\u001b', '\u0085', '\u202e', '\u2066', '\ufeff', '\ufffa'] as const;
 
-export const ABSURD_NUMBERS = [
-  '1e308',
-  '-1e308',
-  '-0',
-  '5e-324',
-  '1e21',
-  '-1',
-  '9007199254740993',
-  '0.1e-400',
-] as const;
-
 /** The value with every string in it that `mayBe` allows replaced by what `text` gives for its place. */
-export function withTexts(
-  value: unknown,
-  text: (place: number, before: string) => string,
-  mayBe: (whole: unknown) => boolean,
-): unknown {
+export function withTexts<T>(value: T, text: (place: number) => string, mayBe: (whole: T) => boolean): T {
   const whole = structuredClone(value);
   let place = 0;
   walk(whole, (owner, key, before) => {
     if (typeof before !== 'string') return;
-    owner[key] = text(place, before);
+    owner[key] = text(place);
     if (mayBe(whole)) place += 1;
     else owner[key] = before;
   });

@@ -6,6 +6,7 @@ import type { Entry } from '../../src/schema/entry.ts';
 import { makeSheet } from '../../src/sheet/model/make-sheet.ts';
 import type { Sheet } from '../../src/sheet/model/sheet.ts';
 import { writePdf } from '../../src/sheet/pdf/write-pdf.ts';
+import type { UnitChoice } from '../../src/units/unit-choice.ts';
 import { textsOf } from '../sheet/live-tests/texts-of.ts';
 import { FONTS } from '../sheet/pdf-inputs.ts';
 import { PICTURE } from './sound-bench.ts';
@@ -14,7 +15,12 @@ import { PICTURE } from './sound-bench.ts';
 const BROKEN = /\bundefined\b|NaN|Infinity|\[object/;
 
 /** Folds, grades and lays out a record: nothing throws, no figure is broken. Returns its sheet. */
-export function wholeWay(packId: string, entries: readonly Entry[], definition: Checklist): Sheet {
+export function wholeWay(
+  packId: string,
+  entries: readonly Entry[],
+  definition: Checklist,
+  shownIn: readonly UnitChoice[] = ['metric', 'imperial'],
+): Sheet {
   const record = foldRecord(packId, entries);
   expect(record.setAside).toEqual([]);
   const grading = gradeRecord(definition, record);
@@ -24,7 +30,7 @@ export function wholeWay(packId: string, entries: readonly Entry[], definition: 
   const inputs = { definition, definitionSha256: 'c'.repeat(64), record, grading, appVersion: '0.1.0' };
   const typed = textsOf(entries.map(({ v }) => v)).filter((text) => BROKEN.test(text));
   let shown: Sheet | null = null;
-  for (const units of ['metric', 'imperial'] as const) {
+  for (const units of shownIn) {
     shown = makeSheet({ ...inputs, units, locale: 'en', utcOffsetMinutes: 60 });
     const broken = textsOf(shown).filter(
       (text) => BROKEN.test(text) && !typed.some((own) => text.includes(own.trim())),

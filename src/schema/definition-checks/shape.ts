@@ -24,7 +24,7 @@ export function definitionShape(input: unknown): Checklist | Problem[] {
   const hidden = hiddenPlaces(input);
   if (hidden.length > 0) {
     return hidden.map(({ place, characters }) => ({
-      place: place.replace(/\.(\d+)(?=\.|$)/g, '[$1]'),
+      place: place === '' ? 'definition' : place.replace(/\.(\d+)(?=\.|$)/g, '[$1]'),
       reason: `holds ${characters.join(', ')}, which does not show`,
     }));
   }
