@@ -54,7 +54,7 @@ export function whereInBundle(detail: string): string {
   const [, folder = ''] = /^([a-z]+)\//.exec(detail) ?? [];
   const words = FOLDERS.find(([name]) => name === folder)?.[1];
   const shown = plainText(detail).slice(0, MAX_DETAIL);
-  return words === undefined ? `In it: ${shown}.` : `In it: ${words}, ${shown}.`;
+  return words === undefined ? `What was found: ${shown}.` : `In it: ${words}, ${shown}.`;
 }
 
 /** What cannot go into a bundle: "a photo, photos/3f….jpg: its bytes are not on this phone". */

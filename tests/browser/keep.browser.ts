@@ -225,7 +225,7 @@ it('restores onto a phone with a later state of the pack: what is newer is kept,
   await second.context.close();
 });
 
-it('lists the texts out of which it took hidden characters, and shows script as the text it is', async () => {
+it('lists the texts out of which it took hidden characters, shows script as the text it is, and names a clock ahead', async () => {
   const second = await emptyPhone(browser);
   const { page } = second;
   const script = '<img src=x onerror=alert(1)>';
@@ -235,6 +235,8 @@ it('lists the texts out of which it took hidden characters, and shows script as 
       const entries = JSON.parse(new TextDecoder().decode(files[path])) as Entry[];
       for (const entry of entries) {
         if (entry.key[2] === 'name') entry.v = `Ke\u202Ept ${script}`;
+        // 1 929 960 000 s: noon of 27 February 2031, UTC.
+        if (entry.key[2] === 'nominalVoltageV') entry.at = `001929960000000${entry.at.slice(15)}`;
       }
       files[path] = json(entries);
     },
@@ -245,6 +247,7 @@ it('lists the texts out of which it took hidden characters, and shows script as 
   await page.getByText(keepWords.cleaned(1), { exact: true }).waitFor();
   const line = keepWords.cleanedLine(`${label}: Nameplate: Pack name`, '', hiddenCharacterName('U+202E'));
   await page.getByText(line, { exact: true }).waitFor();
+  await page.getByText(keepWords.ahead('forged.zip', formatDay('2031-02-27')), { exact: true }).waitFor();
   await goTo(page, '#/');
   await page.getByText(`Kept ${script}`).first().waitFor();
   expect(await page.locator('img[src="x"]').count()).toBe(0);

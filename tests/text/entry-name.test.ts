@@ -36,9 +36,9 @@ it('has words for every subject an entry may have', () => {
 
 it('puts the folder of a refused file in words, and hides nothing in them', () => {
   expect(whereInBundle('photos/1a2b.jpg has 3 × 3 px')).toBe('In it: a photo, photos/1a2b.jpg has 3 × 3 px.');
-  expect(whereInBundle('manifest.json is damaged')).toBe('In it: manifest.json is damaged.');
+  expect(whereInBundle('manifest.json is damaged')).toBe('What was found: manifest.json is damaged.');
   expect(whereInBundle(`logs/\u202E${'x'.repeat(1000)}`)).toHaveLength('In it: a log, .'.length + 300);
-  expect(whereInBundle('a\u202Eb')).toBe('In it: ab.');
+  expect(whereInBundle('a\u202Eb')).toBe('What was found: ab.');
 });
 
 it.each([

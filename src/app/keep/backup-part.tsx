@@ -7,7 +7,7 @@ import { keepWords as say } from '../../text/keep.ts';
 import { APP_VERSION } from '../app-version.ts';
 import { utcOffsetMinutes } from '../clock.ts';
 import { saveFile } from '../save-file.ts';
-import { cards } from '../state/bench.ts';
+import { cards, refreshBench } from '../state/bench.ts';
 import { store } from '../state/store.ts';
 import { canPickFile, type FileToWrite, pickFileToWrite } from './file-to-write.ts';
 import { MadePart } from './made-part.tsx';
@@ -109,6 +109,7 @@ export function BackupPart() {
   }
   async function handedOver(part: PartPlan, fileName: string) {
     await store().noteBackup(part.hashes, { fileName, packCount: part.packIds.length });
+    await refreshBench();
     setStanding(await standingNow());
     const saved = [...new Set([...savedParts, part.part])];
     setSavedParts(saved);

@@ -107,7 +107,7 @@ interface TakenFile extends GoodFile {
 function add(restored: Restored, { fileName, bundle, report, naming }: TakenFile): void {
   if (report.stopped === null) restored.files.push(fileName);
   restored.skippedCount += report.skipped.length;
-  const newestMs = stampMs(bundle.manifest.newest);
+  const newestMs = newestMsIn(bundle);
   if (newestMs > Date.now() + AHEAD_MS) restored.ahead.push({ fileName, atMs: newestMs });
   for (const { packId, missingPhotos, missingLogs, missingSealed, ...merged } of report.packs) {
     forgetOpenPack(packId);
@@ -135,6 +135,13 @@ function add(restored: Restored, { fileName, bundle, report, naming }: TakenFile
     if (!taken.has(change.key[0]) || restored.cleaned.some((one) => isSamePlace(one, change))) continue;
     restored.cleaned.push({ ...change, name: `${naming.labelOf(change.key[0])}: ${naming.nameOf(change.key)}` });
   }
+}
+
+/** By the entries, which are what counts, not by what the manifest says of them. */
+function newestMsIn({ packs }: VerifiedPart): number {
+  let newestMs = 0;
+  for (const { entries } of packs) for (const { at } of entries) newestMs = Math.max(newestMs, stampMs(at));
+  return newestMs;
 }
 
 function both(before: readonly EntryKey[] = [], more: readonly EntryKey[] = []): EntryKey[] {

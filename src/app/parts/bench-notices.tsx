@@ -1,12 +1,10 @@
-import { useEffect, useState } from 'preact/hooks';
 import type { Vanished } from '../../storage/store.ts';
 import { benchWords as say } from '../../text/bench.ts';
 import { formatMoment } from '../../text/format-day.ts';
 import { utcOffsetMinutes } from '../clock.ts';
-import { cards } from '../state/bench.ts';
+import { photosInNoBackup } from '../state/bench.ts';
 import { askPersistence, installNow, installPrompt, keeping } from '../state/keeping.ts';
 import { loadNewer, newerReady, offlineReady } from '../state/newer-version.ts';
-import { store } from '../state/store.ts';
 import { vanished } from '../state/vanished.ts';
 
 /**
@@ -17,7 +15,7 @@ const WORTH_SAYING = 8;
 
 /** What must be said before any pack: records gone, a newer version, how to keep records, photos in no backup. */
 export function BenchNotices({ empty }: { empty: boolean }) {
-  const inNoBackup = usePhotosInNoBackup();
+  const inNoBackup = photosInNoBackup.value;
   return (
     <>
       {vanished.value && <VanishedNotice {...vanished.value} />}
@@ -85,21 +83,4 @@ function VanishedNotice({ since, packCount, lastBackup }: Vanished) {
 function momentOf(iso: string): string {
   const atMs = Date.parse(iso);
   return formatMoment(atMs, utcOffsetMinutes(atMs));
-}
-
-/** Counted anew whenever the cards on the Bench change: after a change, a backup, a restore. */
-function usePhotosInNoBackup(): number {
-  const [count, setCount] = useState(0);
-  useEffect(() => {
-    let isOld = false;
-    void store()
-      .photosInNoBackup()
-      .then((found) => {
-        if (!isOld) setCount(found);
-      });
-    return () => {
-      isOld = true;
-    };
-  }, [cards.value]);
-  return count;
 }
