@@ -1,11 +1,14 @@
 import { LID_OFF_STATES, type LidOffState, PACK_STATES } from '../schema/pack-states.ts';
-import { type Asking, questionsOf } from './questions.ts';
+import { type Asking, isClosed, questionsOf } from './questions.ts';
 
 export interface ZoneProgress {
   /** Questions of the zone answered, and all that are asked of it, whatever the state of the pack. */
   answeredCount: number;
   askedCount: number;
-  /** Nothing of this state or an earlier one is open: only then is a zone shown as finished for now. */
+  /**
+   * Nothing of this state of Lid off or an earlier one is open: only then is a zone shown as finished for now. Where no
+   * such state asks anything of it, what the closed pack was asked counts.
+   */
   doneSoFar: boolean;
 }
 
@@ -13,10 +16,11 @@ export function zoneProgress(asking: Asking, zoneId: string, state: LidOffState)
   const ofState = PACK_STATES.map((name) => ({ name, questions: questionsOf(asking, name, zoneId) }));
   const all = ofState.flatMap(({ questions }) => questions);
   const soFar = ofState.filter(({ name }) => isReached(name, state)).flatMap(({ questions }) => questions);
+  const before = ofState.filter(({ name }) => isClosed(name)).flatMap(({ questions }) => questions);
   return {
     answeredCount: all.filter(({ open }) => !open).length,
     askedCount: all.length,
-    doneSoFar: soFar.every(({ open }) => !open),
+    doneSoFar: (soFar.length > 0 ? soFar : before).every(({ open }) => !open),
   };
 }
 

@@ -8,6 +8,7 @@ import { checkItemGrades } from './definition-checks/item-grades.ts';
 import { checkItemHazards } from './definition-checks/item-hazards.ts';
 import { checkNames } from './definition-checks/names.ts';
 import { checkNotApplying } from './definition-checks/not-applying.ts';
+import { checkPlaces } from './definition-checks/places.ts';
 import type { DefinitionCheck, Problem } from './definition-checks/problem.ts';
 import { checkRemedies } from './definition-checks/remedies.ts';
 import { definitionShape } from './definition-checks/shape.ts';
@@ -18,6 +19,7 @@ export type DefinitionVerdict = { ok: true; definition: Checklist } | { ok: fals
 const CHECKS: readonly DefinitionCheck[] = [
   checkIds,
   checkNames,
+  checkPlaces,
   checkCredits,
   checkFactors,
   checkFigures,

@@ -7,9 +7,12 @@ const pixels = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(20_000)
 
 const TAKEN_AT = /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])T([01]\d|2[0-3]):[0-5]\d:([0-5]\d|60)(Z|[+-]\d\d:\d\d)?$/;
 
+/** Where a photo can be that shows no zone. No zone is called so. */
+export const PHOTO_PLACES_OUTSIDE = ['arrival', 'nameplate', 'make-safe', 'afterwards'] as const;
+
 /** What a record knows of a photo. The photo's id (the entry's part) is the SHA-256 of its stored JPEG bytes. */
 export const photoSchema = v.looseObject({
-  /** A zone's id, or `arrival`, `nameplate`, `make-safe`, `afterwards` for photos outside the zones. */
+  /** A zone's id, or one of PHOTO_PLACES_OUTSIDE. */
   zone: idSchema,
   widthPx: pixels,
   heightPx: pixels,

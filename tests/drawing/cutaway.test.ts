@@ -87,6 +87,56 @@ describe('cutaway', () => {
     expect(texts(drawing).map((text) => text.text)).toEqual(expect.arrayContaining(ids));
   });
 
+  const OTHERS = ['chassis', 'front', 'ports', 'cells', 'switching', 'bars', 'air'];
+
+  it.each([288, 358, 700])(
+    'has a plan for 7 zones of which it knows 1: 7 areas of 48 × 48 or more, apart, at %d px',
+    (widthPx) => {
+      const { drawing, touchAreas, cellsDrawn } = drawn(16, widthPx, zonesOf(OTHERS, 'ports'));
+      expect(cellsDrawn).toBe(0);
+      expect(touchAreas.map((area) => area.zoneId)).toEqual(OTHERS);
+      for (const area of touchAreas) {
+        expect(Math.min(area.width, area.height)).toBeGreaterThanOrEqual(48);
+        expect(area.x).toBeGreaterThanOrEqual(0);
+        expect(area.x + area.width).toBeLessThanOrEqual(drawing.width);
+        expect(area.y + area.height).toBeLessThanOrEqual(drawing.height);
+        for (const other of touchAreas) {
+          if (other === area) continue;
+          const apartX = area.x + area.width <= other.x || other.x + other.width <= area.x;
+          const apartY = area.y + area.height <= other.y || other.y + other.height <= area.y;
+          expect(apartX || apartY).toBe(true);
+        }
+      }
+      expect(texts(drawing).map((text) => text.text)).toEqual(OTHERS.flatMap((id) => [id, '3 of 9']));
+      expect(drawing.alt).toBe('Plan of the pack from above, a compartment for each part that is looked at.');
+    },
+  );
+
+  it.each([1, 2, 12])('has a plan for %d zones none of which it knows', (count) => {
+    const ids = Array.from({ length: count }, (_, at) => `zone-${at}`);
+    const { touchAreas } = drawn(null, 358, zonesOf(ids));
+    expect(new Set(touchAreas.map(({ x, y }) => `${x}/${y}`)).size).toBe(count);
+  });
+
+  it('draws strong the compartment to do next and calm those that are done', () => {
+    const states = (['next', 'done', 'todo'] as const).map((state, at) => ({ ...zonesOf(['a', 'b', 'c'])[at], state }));
+    const { drawing } = drawn(8, 358, states as CutawayZone[]);
+    const boxes = drawing.marks.flatMap((mark) =>
+      mark.kind === 'shape' && mark.shape.form === 'box' && mark.stroke ? [mark.stroke] : [],
+    );
+    expect(boxes.map(({ ink, width }) => `${ink} ${width}`)).toEqual(['ink 2.6', 'line 1.2', 'muted 1.2']);
+  });
+
+  it('sets a title that is too long at 16 at 14 before it cuts it', () => {
+    const zones = zonesOf(OTHERS).map((zone) => ({ ...zone, title: 'BMS and switching' }));
+    const titles = texts(drawn(16, 358, zones).drawing).filter(({ text }) => text.startsWith('BMS'));
+    // The last compartment goes across and has room.
+    expect(titles.map(({ text, size }) => `${text} ${size}`)).toEqual([
+      ...Array(6).fill('BMS and switching 14'),
+      'BMS and switching 16',
+    ]);
+  });
+
   it('cuts a title of 120 letters to the width of its touch area', () => {
     const long = zonesOf(SIX).map((zone) => ({ ...zone, title: 'W'.repeat(120) }));
     const titles = texts(drawn(8, 358, long).drawing).filter((text) => text.text.startsWith('W'));

@@ -26,7 +26,7 @@ describe('an admitted definition', () => {
     ['every k is 1', { k: { high: 1, serious: 1, medium: 1, low: 1 } }],
     ['k of high is 0', { 'k.high': 0 }],
     ['credits fall by a hundredth', { credits: { sound: 0.04, passable: 0.03, weak: 0.02, failed: 0.01 } }],
-    ['its fact is asked later than the item that hangs on it', { 'facts[0].state': 'apart' }],
+    ['its fact is asked later than the item that hangs on it', { 'facts[0].state': 'apart', 'facts[0].zone': 'case' }],
     ['weak and failed are equally likely', { 'items[0].likelihood': { failed: 'D', because: 'It needs more.' } }],
     [
       'a likelihood stands for a grade the item does not have, so nothing falls',

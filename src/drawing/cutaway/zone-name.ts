@@ -1,7 +1,7 @@
 import type { CutawayZone } from '../cutaway.ts';
 import type { Mark } from '../display-list.ts';
 import { shortened } from '../text-shortened.ts';
-import { textWidth } from '../text-width.ts';
+import { type TextFace, textWidth } from '../text-width.ts';
 import { zoneInk } from './zone-look.ts';
 
 export interface TouchArea {
@@ -13,16 +13,19 @@ export interface TouchArea {
 }
 
 const TITLE = { size: 16, weight: 600 } as const;
+/** Of a title that is too long for its area; one that still is, is cut. */
+const LONG_TITLE = { size: 14, weight: 600 } as const;
 const PROGRESS = { size: 13, weight: 400 } as const;
 
 /** Title and progress in the middle of an area, with a check once the zone is finished. */
 export function nameMarks(zone: CutawayZone, area: TouchArea): Mark[] {
   const x = area.x + area.width / 2;
-  const title = shortened(zone.title, TITLE, area.width - 14);
+  const face = titleFace(zone, area);
+  const title = shortened(zone.title, face, area.width - 14);
   const progress = shortened(zone.progressText, PROGRESS, area.width - 30);
   const check = zone.state === 'done' ? 7 : 0;
   const marks: Mark[] = [
-    { kind: 'text', x, y: area.y + 21, text: title, ...TITLE, anchor: 'middle', ink: zoneInk(zone.state) },
+    { kind: 'text', x, y: area.y + 21, text: title, ...face, anchor: 'middle', ink: zoneInk(zone.state) },
     {
       kind: 'text',
       x: x + check,
@@ -52,9 +55,10 @@ export function nameMarks(zone: CutawayZone, area: TouchArea): Mark[] {
 export function frameMarks(zone: CutawayZone, area: TouchArea): Mark[] {
   if (zone.state !== 'next') return [];
   const x = area.x + area.width / 2;
-  const title = shortened(zone.title, TITLE, area.width - 14);
+  const face = titleFace(zone, area);
+  const title = shortened(zone.title, face, area.width - 14);
   const progress = shortened(zone.progressText, PROGRESS, area.width - 30);
-  const half = Math.min(area.width / 2 - 2, Math.max(textWidth(title, TITLE), textWidth(progress, PROGRESS)) / 2 + 11);
+  const half = Math.min(area.width / 2 - 2, Math.max(textWidth(title, face), textWidth(progress, PROGRESS)) / 2 + 11);
   return [
     {
       kind: 'shape',
@@ -63,4 +67,8 @@ export function frameMarks(zone: CutawayZone, area: TouchArea): Mark[] {
       fill: 'face',
     },
   ];
+}
+
+function titleFace({ title }: CutawayZone, area: TouchArea): TextFace {
+  return textWidth(title, TITLE) <= area.width - 14 ? TITLE : LONG_TITLE;
 }

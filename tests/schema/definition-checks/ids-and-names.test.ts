@@ -12,6 +12,7 @@ describe('ids and names', () => {
       {
         'facts[1]': {
           id: 'metal-case',
+          zone: 'case',
           state: 'apart',
           ask: 'Again?',
           choices: [
