@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
 import type { BundleRefusal } from '../../src/schema/bundle.ts';
-import { bundleRefusals, nothingChanged } from '../../src/text/bundle.ts';
+import { bundleRefusals, hiddenCharacterName, nothingChanged } from '../../src/text/bundle.ts';
 import { checklistsWords } from '../../src/text/checklists.ts';
 import { itemWords } from '../../src/text/item.ts';
 import { keepWords } from '../../src/text/keep.ts';
@@ -14,6 +14,7 @@ import { SCRIPTS } from '../hostile/hostile-texts.ts';
 import { scriptedBundle } from '../hostile/scripted-bundle.ts';
 import { PHOTO_ID, SOUND_PACK, soundBundle } from '../hostile/sound-bench.ts';
 import { cameraRoll } from './driver/camera-roll.ts';
+import { everythingStored } from './driver/database.ts';
 import { dumpOf } from './driver/dump.ts';
 import { beginPack } from './driver/job.ts';
 import { launchBrowser } from './driver/launch.ts';
@@ -150,6 +151,29 @@ it('pictures: each is refused with a sentence of its own by the photo intake', a
     others.map(({ name, reason }) => photoProblemSentence(reason as PhotoProblem, name)),
   );
   expect(await dumpOf(page)).toBe(before);
+});
+
+it('what hides in a bundle’s texts is taken out, and said: each entry with its character', async () => {
+  const other = await emptyPhone(browser);
+  const file = CATALOGUE.find(({ name }) => name === 'a name that runs backwards');
+  await restoreBundles(other.page, roll.put('backwards.zip', (await file?.bytes()) ?? new Uint8Array()));
+  await other.page.getByText(keepWords.cleaned(1), { exact: true }).waitFor();
+  await other.page.getByText(hiddenCharacterName('U+202E')).waitFor();
+  expect(await dumpOf(other.page)).toMatch(/"Wren42"/);
+  expect(other.complaints).toEqual([]);
+  await other.context.close();
+});
+
+it('a picture with a page, a zip or a script in it is stored as the picture alone', async () => {
+  const files = await onPhone('picture', 'jpeg', 'taken');
+  expect(files).toHaveLength(3);
+  await goTo(page, `#/${ownId}/item/terminal-posts`);
+  await tapButton(page, itemWords.photo);
+  await page.locator('[data-photo="phone"]').setInputFiles(files.map(({ path }) => path));
+  await page.getByRole('dialog').waitFor({ state: 'hidden', timeout: 30_000 });
+  const photos = (await everythingStored(page)).bytes.filter(({ store }) => store === 'photos');
+  expect(photos.length).toBeGreaterThanOrEqual(2);
+  expect(photos.filter(({ bytes }) => /script|PK/.test(bytes.toString('latin1')))).toEqual([]);
 });
 
 it('a record and a checklist with a script in every text stand on every screen and in the PDF as plain text', async () => {
