@@ -152,6 +152,20 @@ it('stopped by hand between packs and within one: whole packs stay, the pack in 
   expect(second.packs[0]?.missingPhotos).toEqual([]);
 });
 
+it('stops between packs also where no photo is left to be read', async () => {
+  const store = await benchOfPacks();
+  const [part] = await partsOf(store);
+  const bundle = await verified(part?.blob ?? new Blob());
+  const stop = new AbortController();
+  const cardOf: typeof cardFrom = (entries) => {
+    stop.abort();
+    return cardFrom(entries);
+  };
+  const report = await restoreBundle(store, bundle, { bringBackDeleted: false, cardOf, signal: stop.signal });
+  expect(report.packs.map(({ packId }) => packId)).toEqual([PACK]);
+  expect(report.stopped).toMatchObject({ packId: OTHER_PACK, problem: 'byHand' });
+});
+
 async function bytes(blob: Blob): Promise<Uint8Array<ArrayBuffer>> {
   return new Uint8Array(await blob.arrayBuffer());
 }
