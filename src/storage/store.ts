@@ -60,9 +60,9 @@ export interface Store {
   keepDefinition(sha256: string, text: string): Promise<void>;
   /** Every definition kept here: loaded by hand, come with a bundle, or the one a record is graded by. */
   definitions(): Promise<{ sha256: string; text: string }[]>;
-  /** Which packs, put away or not, are or were graded by which definition, by its hash. */
+  /** Which packs, put away or not, are, were or by an undo can again be graded by which definition, by its hash. */
   definitionUses(): Promise<Map<string, PackName[]>>;
-  /** Takes a definition off this phone unless a record, put away or not, is or was graded by it. */
+  /** Takes a definition off this phone unless a pack has such a use for it. */
   removeDefinition(sha256: string): Promise<DefinitionRemoval>;
   /** Takes every trace of a pack off this phone (demo packs; packs removed for good). Bytes used by others stay. */
   erase(packId: string): Promise<void>;

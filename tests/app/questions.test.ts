@@ -2,12 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { askNext } from '../../src/app/ask-next.ts';
 import { cardOf } from '../../src/app/card-of.ts';
 import { lostNow } from '../../src/app/lost-now.ts';
-import { type Question, questionId, questionsOf } from '../../src/app/questions.ts';
+import { type Asking, type Question, questionId, questionsOf } from '../../src/app/questions.ts';
 import { stopFindings } from '../../src/app/stop-findings.ts';
 import { zoneProgress } from '../../src/app/zone-progress.ts';
 import { gradeRecord } from '../../src/grading/grade-record.ts';
 import { foldRecord } from '../../src/record/fold-record.ts';
 import type { Entry } from '../../src/schema/entry.ts';
+import { admittedFile } from '../checklists/admitted-file.ts';
 import { builtIn } from '../checklists/built-in.ts';
 
 const PACK = '0123456789abcdef0123456789abcdef';
@@ -164,5 +165,20 @@ describe('stop findings and the card', () => {
   it('are 0 when the same item is only weak', () => {
     const asking = askingWith([['answer', 'case-damage', grade('weak')]]);
     expect(stopFindings(builtIn, asking.grading)).toEqual([]);
+  });
+
+  it('of a zone that Lid off asks nothing of: is done when the closed pack’s questions are, not before', () => {
+    const definition = admittedFile('lfp-rack/0.1.0');
+    const ports = definition.items.filter(({ zone }) => zone === 'data-ports');
+    expect(ports.every(({ state }) => state === 'arrival')).toBe(true);
+    const askingBy = (answered: number): Asking => {
+      const entries = ports
+        .slice(0, answered)
+        .map(({ id }) => ['answer', id, grade('sound')] as [string, string, unknown]);
+      const { record } = askingWith([['fact', 'sold-for-parallel', { choice: 'yes' }], ...entries]);
+      return { definition, record, grading: gradeRecord(definition, record) };
+    };
+    expect(zoneProgress(askingBy(1), 'data-ports', 'apart').doneSoFar).toBe(false);
+    expect(zoneProgress(askingBy(2), 'data-ports', 'untouched').doneSoFar).toBe(true);
   });
 });

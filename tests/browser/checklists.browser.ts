@@ -3,7 +3,8 @@ import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Grade } from '../../src/schema/grade.ts';
-import { packWords } from '../../src/text/bench.ts';
+import { benchWords, packWords } from '../../src/text/bench.ts';
+import { carryOverWords } from '../../src/text/carry-over.ts';
 import { checklistsWords as say } from '../../src/text/checklists.ts';
 import { GRADE_WORDS } from '../../src/text/grades.ts';
 import { keepWords } from '../../src/text/keep.ts';
@@ -207,6 +208,29 @@ it('its sheet and PDF name the findings, the remedies and that the checklist is 
   expect(text).toContain('Put a shroud or boot over every power terminal');
 });
 
+it('a newer version loaded by hand is offered to a pack on the older one, and named a draft', async () => {
+  const { page } = phone;
+  await load(page, 'newer.json', RACK_TEXT.replace('"version": "0.1.0"', '"version": "0.2.0"'));
+  await page.getByText(say.loaded(rack.title, 'lfp-rack', '0.2.0')).waitFor();
+  await goTo(page, `#/${packId}`);
+  await page.getByText(`${carryOverWords.onBoard('0.1.0', '0.2.0')} ${carryOverWords.isDraft}`).waitFor();
+  await beginPack(page, { name: 'Shed 2' });
+  await tapButton(page, say.change);
+  await page.getByRole('dialog').getByRole('radio').nth(3).waitFor();
+  const offered = (await page.getByRole('dialog').getByRole('radio').allTextContents()).map(
+    (text) => text.split(' · ')[0],
+  );
+  expect(offered).toEqual([
+    say.shown(builtIn.title, builtIn.version),
+    say.shown(rack.title, '0.1.0'),
+    say.shown(rack.title, '0.2.0'),
+    say.shown('Packs of our shed', '0.1.0'),
+  ]);
+  await page.setViewportSize({ width: 320, height: 568 });
+  expect([...(await violations(page)), ...(await tooWide(page)), ...(await tooSmall(page))]).toEqual([]);
+  await page.setViewportSize({ width: 390, height: 844 });
+});
+
 it('removing one in use is refused, naming the pack; without a use it is asked, and then gone', async () => {
   const { page } = phone;
   const ownPack = await beginPack(page, { name: 'Shed 1' });
@@ -214,7 +238,8 @@ it('removing one in use is refused, naming the pack; without a use it is asked, 
   const remove = say.of(say.remove, 'shed-rack', '0.1.0');
   const label = words.packLabel('Shed 1', '1');
   await goTo(page, '#/keep');
-  await page.getByText(`${say.origins.loaded} · ${say.uses(1)}`).waitFor();
+  const own = page.locator('[data-checklists] li', { hasText: 'Packs of our shed' });
+  await own.getByText(say.uses(1)).waitFor();
   await tapButton(page, remove);
   await page.getByText(say.inUse('shed-rack', '0.1.0', [label])).waitFor();
   expect((await everythingStored(page)).text).toContain('Packs of our shed');
@@ -223,16 +248,17 @@ it('removing one in use is refused, naming the pack; without a use it is asked, 
   await goTo(page, `#/${ownPack}`);
   await tapButton(page, packWords.putAway);
   await tapButton(page, packWords.putAwayNow);
+  await expectTitle(page, benchWords.title);
   await goTo(page, '#/keep');
   await tapButton(page, remove);
   await page.getByText(say.inUse('shed-rack', '0.1.0', [label])).waitFor();
   await tapButton(page, keepWords.removeForGood);
   await page.getByRole('dialog').getByRole('button', { name: keepWords.removeForGood }).tap();
-  await page.getByText(`${say.origins.loaded} · ${say.uses(0)}`).waitFor();
+  await own.getByText(say.uses(0)).waitFor();
   await tapButton(page, remove);
   await page.getByRole('dialog').getByRole('button', { name: say.remove, exact: true }).tap();
   await page.getByText(say.removed('shed-rack', '0.1.0')).waitFor();
-  expect(await page.locator('[data-checklists] li', { hasText: 'Packs of our shed' }).count()).toBe(0);
+  expect(await own.count()).toBe(0);
   expect((await everythingStored(page)).text).not.toContain('Packs of our shed');
 });
 

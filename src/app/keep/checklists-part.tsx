@@ -1,10 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { PackName } from '../../storage/store.ts';
 import { checklistsWords as say } from '../../text/checklists.ts';
-import { words } from '../../text/words.ts';
+import { words, writeProblems } from '../../text/words.ts';
 import { Dialog } from '../../ui/dialog.tsx';
 import { cards } from '../state/bench.ts';
 import { type ChecklistOnBoard, checklistsOnBoard, markLoaded } from '../state/checklists-on-board.ts';
+import { problemOf } from '../state/kept.ts';
 import { store } from '../state/store.ts';
 import { ChecklistLine } from './checklist-line.tsx';
 import { LoadChecklistPart } from './load-checklist-part.tsx';
@@ -36,11 +37,16 @@ export function ChecklistsPart() {
 
   async function remove({ sha256, id, version }: ChecklistOnBoard) {
     setAsking(null);
-    const removal = await store().removeDefinition(sha256);
-    if (!removal.ok) return setSaid(inUse(id, version, removal.usedBy));
-    await markLoaded(sha256, false);
-    setSaid(say.removed(id, version));
-    readOrSay();
+    try {
+      const removal = await store().removeDefinition(sha256);
+      if (!removal.ok) return setSaid(inUse(id, version, removal.usedBy));
+      await markLoaded(sha256, false);
+      await read();
+      setSaid(say.removed(id, version));
+    } catch (error) {
+      console.warn('checklist: not removed', error);
+      setSaid(writeProblems[problemOf(error)]);
+    }
   }
 
   if (board === null) return <Section />;
