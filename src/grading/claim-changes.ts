@@ -10,25 +10,23 @@ export interface ClaimChange {
   now: string | number | boolean | null;
 }
 
-/** What the two nameplates say differently: claims, what was weighed and measured, the price and what it buys. */
+/**
+ * What the two nameplates say differently: claims, what was weighed and measured, the price and what it buys. A claim that
+ * one of them does not make is a change; what was not weighed, measured or paid yet is none.
+ */
 export function claimChanges(was: Nameplate, now: Nameplate): ClaimChange[] {
   const compared = NAMEPLATE_FIELDS.filter((field) => NAMEPLATE_BELONGS[field].compared);
-  const fields = compared.map(
-    (field): ClaimChange => ({
-      field,
-      was: was[field] ?? null,
-      now: now[field] ?? null,
-    }),
-  );
-  const perKwh: ClaimChange = {
-    field: 'pricePerPromisedKwh',
-    was: pricePerPromisedKwh(was),
-    now: pricePerPromisedKwh(now),
-  };
-  const isOtherMoney = was.currency !== now.currency;
-  return [...fields, perKwh].filter(({ field, was: before, now: after }) => {
-    const isMoney = field === 'price' || field === 'pricePerPromisedKwh';
-    return before !== after || (isMoney && isOtherMoney && before !== null);
+  const changes = compared.flatMap((field) => {
+    const [before, after] = [was[field] ?? null, now[field] ?? null];
+    const isClaim = NAMEPLATE_BELONGS[field].taken;
+    return isClaim || (before !== null && after !== null) ? [{ field, was: before, now: after }] : [];
+  });
+  const [before, after] = [pricePerPromisedKwh(was), pricePerPromisedKwh(now)];
+  const perKwh: ClaimChange[] =
+    before === null || after === null ? [] : [{ field: 'pricePerPromisedKwh', was: before, now: after }];
+  return [...changes, ...perKwh].filter((change: ClaimChange) => {
+    const isMoney = change.field === 'price' || change.field === 'pricePerPromisedKwh';
+    return change.was !== change.now || (isMoney && was.currency !== now.currency);
   });
 }
 

@@ -74,6 +74,8 @@ export const regradeWords = {
     factor: (hazard: string) => `${hazard}, factor`,
     risk: (was: RiskLevel | null, now: RiskLevel | null) =>
       `${was === null ? 'no risk' : `${RISK_WORDS[was]} risk`} before, ${now === null ? 'no risk' : RISK_WORDS[now]} after`,
+    nowBy: (items: string) => `now also by ${items}`,
+    noLongerBy: (items: string) => `no longer by ${items}`,
     times: (was: number, now: number) => `× ${formatFixed(was, 2)} before, × ${formatFixed(now, 2)} after`,
     noPoints: 'The score is withheld by one of the two checklists, so the moves have no points.',
     shown: 'Points of the low end of the score, line by line of the two ledgers; + raises it.',

@@ -34,10 +34,12 @@ export const sinceWords = {
       routes:
         'One took the short route, one the whole. The two scores answer different questions and are not compared.',
       versions: (was: string, now: string) =>
-        `Graded by checklists ${was} and ${now}, which do not ask the same. The two scores are not compared as one; carry the earlier pack over to compare them.`,
+        `Graded by checklists ${was} and ${now}, which do not ask the same. The two scores are not compared as one.`,
       checklists: (was: string, now: string) =>
         `Graded by different checklists, ${was} and ${now}. Neither scores nor items are compared.`,
     },
+    carryOver:
+      'Both can be compared once they are graded by one version: carry over the one on the older, on its own screen or in Keep.',
     went: {
       higher: 'The score is higher than it was.',
       lower: 'The score is lower than it was.',

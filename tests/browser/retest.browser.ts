@@ -2,17 +2,19 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { benchWords, packWords } from '../../src/text/bench.ts';
 import { keepWords } from '../../src/text/keep.ts';
+import { nameplateWords } from '../../src/text/nameplate.ts';
 import { retestWords as say } from '../../src/text/retest.ts';
 import { sheetWords } from '../../src/text/sheet.ts';
 import { sinceWords } from '../../src/text/since.ts';
 import { readPdf } from '../sheet/read-pdf.ts';
 import { tooSmall, tooWide, violations } from './driver/access-checks.ts';
 import { storedEntries, storedValue } from './driver/database.ts';
+import { typeIn } from './driver/fill.ts';
 import { answer, beginPack, packIdOn } from './driver/job.ts';
 import { launchBrowser } from './driver/launch.ts';
 import { emptyPhone, type Phone } from './driver/phone.ts';
 import { savePdf } from './driver/save.ts';
-import { button, goTo, tapButton, tapLink } from './driver/screen.ts';
+import { button, goTo, tapButton, tapLink, untilSaved } from './driver/screen.ts';
 
 let browser: Browser;
 let phone: Phone;
@@ -97,8 +99,11 @@ it('another sample takes over the claims and the currency, is sample 2, and leav
   expect(await storedOf(second, 'answer', 'handles')).toBeUndefined();
 });
 
-it('what changed since: one new, one gone, one not looked at again, and a mass and price left empty', async () => {
+it('what changed since: one new, one gone, one not looked at again, and another rated capacity', async () => {
   const { page } = phone;
+  await goTo(page, `#/${second}/nameplate`);
+  await typeIn(page, nameplateWords.labels.ratedCapacityAh, '105');
+  await untilSaved(page, nameplateWords.labels.ratedCapacityAh);
   await answer(page, { packId: second, itemId: 'terminal-posts' }, 'weak');
   await answer(page, { packId: second, itemId: 'handles' }, 'sound');
   await goTo(page, `#/${second}`);
@@ -110,7 +115,8 @@ it('what changed since: one new, one gone, one not looked at again, and a mass a
   expect(text.match(/sound now, weak then/g)).toHaveLength(1);
   expect(text).toContain(`${sinceWords.items.isOpen('not answered')}, ${sinceWords.items.wasThen('failed')}`);
   expect(text).toContain(sinceWords.scores.went.cannotTell);
-  expect(text.replaceAll('\u00a0', ' ')).toContain(sinceWords.both('19.8 kg', sinceWords.empty));
+  expect(text.replaceAll('\u00a0', ' ')).toContain(sinceWords.both('100 Ah', '105 Ah'));
+  expect(text).not.toContain(nameplateWords.labels.massKg);
   for (const [width, height] of [[320, 568] as const, [390, 844] as const]) {
     await page.setViewportSize({ width, height });
     expect([...(await violations(page)), ...(await tooWide(page)), ...(await tooSmall(page))]).toEqual([]);

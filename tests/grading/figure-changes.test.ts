@@ -121,6 +121,19 @@ describe('nameplates', () => {
     expect(claimChanges({}, { peakCurrentA: 200 })).toEqual([{ field: 'peakCurrentA', was: null, now: 200 }]);
   });
 
+  it('not weighed, measured, priced or read off yet is no change, whichever of the two it is', () => {
+    const full: Nameplate = {
+      massKg: 20,
+      lengthMm: 300,
+      price: 500,
+      currency: 'EUR',
+      ratedEnergyWh: 2560,
+      revision: 'B',
+    };
+    const bare: Nameplate = { currency: 'EUR', ratedEnergyWh: 2560 };
+    expect([...claimChanges(full, bare), ...claimChanges(bare, full)]).toEqual([]);
+  });
+
   it('the same figure in another currency is another price', () => {
     const changes = claimChanges({ price: 500, currency: 'EUR' }, { price: 500, currency: 'CHF' });
     expect(changes).toEqual([{ field: 'price', was: 500, now: 500 }]);

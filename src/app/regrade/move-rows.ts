@@ -5,6 +5,7 @@ import type { LedgerRow } from '../../sheet/model/sheet.ts';
 import { formatFixed, outward } from '../../text/format-number.ts';
 import { BECAUSE_WORDS, GRADE_WORDS, OUTCOME_WORDS } from '../../text/grades.ts';
 import { MOVE_REASONS, regradeWords } from '../../text/regrade.ts';
+import { listOf } from '../../text/sheet.ts';
 import type { Surveyed } from './survey.ts';
 
 const say = regradeWords.moves;
@@ -18,7 +19,9 @@ interface Move {
 
 /** The two low ends with every move between them, the weightiest first. Shown tenths add up as the exact points do. */
 export function moveRows({ from, to, was, now, moves }: Surveyed): LedgerRow[] {
-  const lines = [...moves.items.map(itemLine), ...moves.hazards.map(hazardLine)].toSorted(
+  const titles = new Map([...from.definition.items, ...to.definition.items].map(({ id, title }) => [id, title]));
+  const titleOf = (id: string) => titles.get(id) ?? id;
+  const lines = [...moves.items.map(itemLine), ...moves.hazards.map((move) => hazardLine(move, titleOf))].toSorted(
     (one, other) => Math.abs(other.points ?? 0) - Math.abs(one.points ?? 0),
   );
   const { shares, sameFactors } = moves;
@@ -47,9 +50,14 @@ function itemLine({ title, reasons, was, now, points }: ItemMove): Move {
   return { text: title, detail: isPlain ? why : `${why}: ${outcome}`, points };
 }
 
-function hazardLine({ title, reason, was, now, points }: HazardMove): Move {
-  const detail = reason === 'risk' ? say.risk(was.risk, now.risk) : say.times(was.k, now.k);
-  return { text: say.factor(title), detail, points };
+function hazardLine(move: HazardMove, titleOf: (itemId: string) => string): Move {
+  const { title, reason, was, now, broughtBy, noLongerBy, points } = move;
+  const detail = [
+    reason === 'risk' ? say.risk(was.risk, now.risk) : say.times(was.k, now.k),
+    ...(broughtBy.length === 0 ? [] : [say.nowBy(listOf(broughtBy.map(titleOf)))]),
+    ...(noLongerBy.length === 0 ? [] : [say.noLongerBy(listOf(noLongerBy.map(titleOf)))]),
+  ];
+  return { text: say.factor(title), detail: detail.join('; '), points };
 }
 
 /** "failed", "does not apply", or why it is still open. */

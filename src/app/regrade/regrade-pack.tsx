@@ -37,7 +37,6 @@ export function RegradePack({ pack, ticked, onTick }: RegradePackProps) {
       </div>
       <details onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary class="line">
-          <span />
           <span class="title">{say.why}</span>
         </summary>
         {open && <Why pack={pack} />}

@@ -1,5 +1,6 @@
 import '../../ui/sheet/result.css';
 import '../../ui/sheet/sheet.css';
+import './since.css';
 import { sinceBlocks } from '../../sheet/model/since-blocks.ts';
 import { sinceWords as say } from '../../text/since.ts';
 import { words } from '../../text/words.ts';
@@ -42,6 +43,7 @@ export function SincePage({ session }: { session: PackSession }) {
           {blocks.map((block, index) => (
             <SheetBlock key={index} block={block} photo={() => null} />
           ))}
+          {since?.here && since.changes.apart === 'versions' && <p class="small muted">{say.scores.carryOver}</p>}
         </section>
       )}
     </Screen>
