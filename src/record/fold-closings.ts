@@ -13,6 +13,11 @@ export function foldClosings(
   return { closings, reopenings, attachments, sheet: standingOf(closings, reopenings) };
 }
 
+/** The number that the next closing gets: one more than any, so that it is free even where two phones closed the same one. */
+export function nextRevision({ closings }: Pick<PackRecord, 'closings'>): number {
+  return closings.reduce((highest, { revision }) => Math.max(highest, revision), 0) + 1;
+}
+
 /** The newest closing counts, and of what opened it again the last. */
 function standingOf(closings: PackRecord['closings'], reopenings: PackRecord['reopenings']): SheetStanding {
   const newest = closings.at(-1);

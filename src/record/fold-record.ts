@@ -10,6 +10,7 @@ import { foldLiveTests } from './fold-live-tests.ts';
 import { foldPhotos } from './fold-photos.ts';
 import { keyText, mergeEntries } from './merge-entries.ts';
 import type { PackRecord } from './pack-record.ts';
+import { isOfTheSheet } from './sealed-entries.ts';
 
 /**
  * The record of one pack as its entries say it stands. Entries of other packs are passed over, of two under one key the
@@ -20,6 +21,7 @@ export function foldRecord(packId: string, entries: readonly Entry[]): PackRecor
   const setAside: PackRecord['setAside'] = [];
   const live: Entry[] = [];
   let newestAt: string | null = null;
+  let sheetAt: string | null = null;
   for (const entry of newestOfPack(packId, entries)) {
     const check = checkedOnce(entry);
     if (!check.ok) {
@@ -27,6 +29,7 @@ export function foldRecord(packId: string, entries: readonly Entry[]): PackRecor
       continue;
     }
     if (newestAt === null || entry.at > newestAt) newestAt = entry.at;
+    if (isOfTheSheet(entry.key) && (sheetAt === null || entry.at > sheetAt)) sheetAt = entry.at;
     if (check.known && !entry.gone) live.push(entry);
   }
 
@@ -53,6 +56,7 @@ export function foldRecord(packId: string, entries: readonly Entry[]): PackRecor
     words: fieldsOf<PackRecord['words']>(live, 'words'),
     ...foldClosings(live),
     newestAt,
+    sheetAt,
     setAside,
   };
 }

@@ -58,6 +58,8 @@ export interface PackRecord {
   sheet: SheetStanding;
   /** Stamp of the newest entry; null of an empty record. */
   newestAt: string | null;
+  /** Stamp of the newest entry among those a closed sheet is sealed with: what is attached later does not date a sheet. */
+  sheetAt: string | null;
   /** Entries whose value did not pass the schema: set aside, never folded in. Key and reason. */
   setAside: { key: string; reason: string }[];
 }

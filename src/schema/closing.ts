@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import { countFrom, momentMs } from './figure-limits.ts';
 import { stampSchema } from './stamp.ts';
-import { daySchema, lineSchema, noteSchema, randomIdSchema, sha256Schema } from './text-limits.ts';
+import { daySchema, finiteSchema, lineSchema, noteSchema, randomIdSchema, sha256Schema } from './text-limits.ts';
+import { VERDICTS } from './verdict.ts';
 
 const reasonSchema = v.pipe(noteSchema, v.regex(/\S/, 'must say why'));
 
@@ -20,6 +21,10 @@ export const closingSchema = v.looseObject({
   /** The sealed JSON it takes the place of, and why it was made; both absent of the first one. */
   after: v.optional(sha256Schema),
   reason: v.optional(reasonSchema),
+  /** What it came to, so that revisions can be listed without reading each: as in its sealed figures, never rounded. */
+  score: v.nullable(v.looseObject({ low: finiteSchema, high: finiteSchema })),
+  verdict: v.looseObject({ low: v.picklist(VERDICTS), high: v.picklist(VERDICTS) }),
+  settled: v.boolean(),
 });
 export type Closing = v.InferOutput<typeof closingSchema>;
 

@@ -200,6 +200,7 @@ export function hutRecord(given: Partial<PackRecord> = {}): PackRecord {
     afterwards: { fate: 'closed-again', on: '2026-11-24' },
     words: { opinion: 'I would not sleep beside it.', signedAs: 'M. Bench' },
     newestAt: stampAt(NEWEST_MS),
+    sheetAt: stampAt(NEWEST_MS),
     setAside: [],
     ...given,
   };

@@ -2,11 +2,13 @@ import { batch, computed, signal } from '@preact/signals';
 import { gradeRecord } from '../../grading/grade-record.ts';
 import { foldRecord } from '../../record/fold-record.ts';
 import type { PackRecord } from '../../record/pack-record.ts';
+import { isOfTheSheet } from '../../record/sealed-entries.ts';
 import type { Entry } from '../../schema/entry.ts';
 import type { PackCard } from '../../schema/pack-card.ts';
 import type { NewPhotoBytes, Put, WriteProblem } from '../../storage/store.ts';
 import { cardOf } from '../card-of.ts';
 import { refreshBench } from './bench.ts';
+import { isHeldBack, reopeningPuts } from './closed-guard.ts';
 import { type LoadedDefinition, loadedDefinition } from './definitions.ts';
 import { gradeWhenChanged } from './grade-when-changed.ts';
 import { newestWritten, provisionalEntries } from './provisional.ts';
@@ -20,6 +22,12 @@ export interface PendingChange {
 }
 export type Saving = { now: 'saved' | 'saving' } | { now: 'notSaved'; problem: WriteProblem };
 
+/** A change of a closed sheet, or the undo of one, until the person has said why there is to be a revision. */
+interface Held {
+  change: PendingChange | 'undo';
+  done: (saved: boolean) => void;
+}
+
 /**
  * One pack that is open on the screen: its entries, and everything that follows from them. A change shows at once and
  * is called saved when its transaction has completed; one that could not be written stays, to be tried again.
@@ -30,13 +38,19 @@ export class PackSession {
   readonly undoLabel = signal<string | null>(null);
   /** What the last undo took back, until the next change. */
   readonly takenBack = signal<string | null>(null);
+  /** What the closed sheet holds back until `decide`: it is on the screen and in hand, and written nowhere. */
+  readonly heldBack = signal<readonly (PendingChange | 'undo')[]>([]);
   readonly record = computed(() => ({
     ...foldRecord(this.packId, this.entries.value),
     newestAt: newestWritten(this.entries.value),
+    sheetAt: newestWritten(this.entries.value.filter(({ key }) => isOfTheSheet(key))),
   }));
   readonly grading = computed(() => this.grade(this.record.value));
   private readonly grade: ReturnType<typeof gradeWhenChanged>;
+  /** As last read or written. */
+  private stored: Entry[];
   private waiting: PendingChange[] = [];
+  private held: Held[] = [];
   private running: Promise<void> | null = null;
   /** Something else has written since the entries were read. */
   private isStale = false;
@@ -48,46 +62,102 @@ export class PackSession {
     /** The definition it was graded by before it was carried over. */
     readonly earlier: LoadedDefinition | null = null,
   ) {
+    this.stored = entries;
     this.entries.value = entries;
     this.grade = gradeWhenChanged(definition.definition);
   }
 
   /** Changes that are not written yet, oldest first. */
   get unsaved(): readonly PendingChange[] {
-    return this.waiting;
+    return [...this.waiting, ...this.held.flatMap(({ change }) => (change === 'undo' ? [] : change))];
   }
 
-  /** Resolves when the change is written, or when it could not be (see `saving`). */
+  /**
+   * Resolves when the change is written, or when it could not be (see `saving`). One that a closed sheet holds back
+   * resolves when the person has decided: false if it was dropped.
+   */
   async put(change: PendingChange): Promise<boolean> {
+    if (isHeldBack(this.record.value.sheet, change.puts)) return this.holdBack(change);
+    this.waiting.push(change);
     // At one stroke: nobody may take what is not written yet for saved.
     batch(() => {
-      this.entries.value = provisionalEntries(this.packId, this.entries.value, change.puts);
+      this.show();
       this.saving.value = { now: 'saving' };
       this.takenBack.value = null;
     });
-    this.waiting.push(change);
     await this.flush();
-    return this.saving.value.now === 'saved';
+    return !this.waiting.includes(change);
+  }
+
+  /** Writes a change now or not at all: what cannot be written is not shown and does not wait. Null, or why not. */
+  async putNowOrNever(change: PendingChange): Promise<WriteProblem | null> {
+    await this.flush();
+    while (this.running !== null) await this.running;
+    if (this.saving.value.now === 'notSaved') return this.saving.value.problem;
+    let problem: WriteProblem | null = null;
+    const work = async () => {
+      this.saving.value = { now: 'saving' };
+      problem = await this.write(change, this.recordWith([change]));
+      this.show();
+      await this.writeWaiting();
+    };
+    await this.run(work());
+    return problem;
   }
 
   /** Tries again what is still waiting. */
   flush(): Promise<void> {
-    this.running ??= this.writeWaiting().finally(() => {
-      this.running = null;
-    });
-    return this.running;
+    return this.running ?? this.run(this.writeWaiting());
   }
 
   async undo(): Promise<void> {
     await this.flush();
     if (this.saving.value.now !== 'saved') return;
-    const result = await store().undo(this.packId, (entries) => this.cardOf(foldRecord(this.packId, entries)));
+    if (this.record.value.sheet.now === 'closed') await this.holdBack('undo');
+    else await this.takeStepBack([]);
+  }
+
+  /** What the person says of all that is held back: the reason of the next revision, or null to drop it. */
+  async decide(reason: string | null): Promise<void> {
+    const { held } = this;
+    this.held = [];
+    batch(() => {
+      this.heldBack.value = [];
+      this.show();
+      this.saving.value = this.atRest();
+    });
+    for (const { change, done } of held) done(reason !== null && (await this.writeWithReason(change, reason)));
+  }
+
+  /** The first of them opens the sheet, in one transaction with it; the rest finds it open. */
+  private async writeWithReason(change: PendingChange | 'undo', reason: string): Promise<boolean> {
+    const opening = reopeningPuts(this.record.value.sheet, reason, Date.now());
+    if (change !== 'undo') return this.put({ ...change, puts: [...opening, ...change.puts] });
+    return this.takeStepBack(opening);
+  }
+
+  private holdBack(change: PendingChange | 'undo'): Promise<boolean> {
+    return new Promise((done) => {
+      this.held.push({ change, done });
+      batch(() => {
+        this.heldBack.value = this.held.map((one) => one.change);
+        this.show();
+        this.saving.value = this.atRest();
+        this.takenBack.value = null;
+      });
+    });
+  }
+
+  private async takeStepBack(also: Put[]): Promise<boolean> {
+    const cardOf = (entries: Entry[]) => this.cardOf(foldRecord(this.packId, entries));
+    const result = await store().undo(this.packId, cardOf, also);
     if (!result.ok) {
       this.saving.value = { now: 'notSaved', problem: result.problem };
-      return;
+      return false;
     }
     this.takenBack.value = this.undoLabel.value;
     await this.reload();
+    return true;
   }
 
   /** Reads the entries again, after an undo or when another tab has written; what is being written goes first. */
@@ -103,37 +173,52 @@ export class PackSession {
     return cardOf(record, isOther ? gradeRecord(named.definition, record) : this.grade(record));
   }
 
+  private run(work: Promise<void>): Promise<void> {
+    const running = work.finally(() => {
+      if (this.running === running) this.running = null;
+    });
+    this.running = running;
+    return running;
+  }
+
   private async writeWaiting(): Promise<void> {
     let wrote = false;
     while (this.waiting.length > 0 || this.isStale) {
-      if (this.waiting.length === 0) {
+      const [change] = this.waiting;
+      if (change === undefined) {
         await this.readAgain(wrote);
         wrote = false;
         continue;
       }
-      const change = this.waiting[0];
-      if (!change) break;
       this.saving.value = { now: 'saving' };
-      const result = await store().write({
-        packId: this.packId,
-        puts: change.puts,
-        card: this.cardOf(this.record.value),
-        ...(change.photos && { photos: change.photos }),
-        ...(change.undoLabel !== undefined && { undoLabel: change.undoLabel }),
-        ...(change.definition && { definition: change.definition }),
-      });
-      if (!result.ok) {
-        this.saving.value = { now: 'notSaved', problem: result.problem };
+      const problem = await this.write(change, this.held.length === 0 ? this.record.value : this.recordWith([]));
+      if (problem !== null) {
+        this.saving.value = { now: 'notSaved', problem };
         return;
       }
       wrote = true;
       this.waiting.shift();
-      const written = withWritten(this.entries.value, result.entries);
-      this.entries.value = this.waiting.reduce((all, { puts }) => provisionalEntries(this.packId, all, puts), written);
-      if (change.undoLabel !== undefined) this.undoLabel.value = change.undoLabel;
+      this.show();
     }
-    this.saving.value = { now: 'saved' };
+    this.saving.value = this.atRest();
     void refreshBench();
+  }
+
+  /** One change in one transaction; null, or why it could not be written. */
+  private async write(change: PendingChange, record: PackRecord): Promise<WriteProblem | null> {
+    const { puts, photos, undoLabel, definition } = change;
+    const result = await store().write({
+      packId: this.packId,
+      puts,
+      card: this.cardOf(record),
+      ...(photos && { photos }),
+      ...(undoLabel !== undefined && { undoLabel }),
+      ...(definition && { definition }),
+    });
+    if (!result.ok) return result.problem;
+    this.stored = withWritten(this.stored, result.entries);
+    if (undoLabel !== undefined) this.undoLabel.value = undoLabel;
+    return null;
   }
 
   /** `cardIsDue`: the card was written without what the other tab wrote at the same time. */
@@ -142,11 +227,9 @@ export class PackSession {
     try {
       const entries = await store().entriesOf(this.packId);
       const undoLabel = await store().undoLabel(this.packId);
+      this.stored = entries;
       batch(() => {
-        this.entries.value = this.waiting.reduce(
-          (all, { puts }) => provisionalEntries(this.packId, all, puts),
-          entries,
-        );
+        this.show();
         this.undoLabel.value = undoLabel;
       });
       if (cardIsDue) {
@@ -157,10 +240,26 @@ export class PackSession {
       console.warn('pack: not read again', error);
     }
   }
+
+  private show(): void {
+    this.entries.value = this.with(this.unsaved);
+  }
+
+  /** As it will be once what waits, and this, is written; without what is held back. */
+  private recordWith(more: readonly PendingChange[]): PackRecord {
+    return foldRecord(this.packId, this.with([...this.waiting, ...more]));
+  }
+
+  private with(changes: readonly PendingChange[]): Entry[] {
+    return changes.reduce((all, { puts }) => provisionalEntries(this.packId, all, puts), this.stored);
+  }
+
+  private atRest(): Saving {
+    return { now: this.held.length > 0 ? 'saving' : 'saved' };
+  }
 }
 
-/** Provisional entries are replaced by what was written. */
-function withWritten(entries: Entry[], written: Entry[]): Entry[] {
-  const byKey = new Map(written.map((entry) => [entry.key.join('\n'), entry]));
-  return entries.map((entry) => byKey.get(entry.key.join('\n')) ?? entry);
+function withWritten(entries: readonly Entry[], written: readonly Entry[]): Entry[] {
+  const keys = new Set(written.map(({ key }) => key.join('\n')));
+  return [...entries.filter(({ key }) => !keys.has(key.join('\n'))), ...written];
 }

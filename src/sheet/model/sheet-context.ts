@@ -27,7 +27,7 @@ export interface SheetInput {
 
 /** The input with its look-ups made once. */
 export interface SheetContext extends SheetInput {
-  /** Day of the newest entry in words; null of an empty record. */
+  /** Day of the newest entry that the sheet is made of, in words; null of an empty record. */
   day: string | null;
   newestMs: number | null;
   photos: SheetPhoto[];
@@ -44,7 +44,7 @@ export interface SheetContext extends SheetInput {
 /** Throws RangeError where grading and definition do not belong together: that is a fault of the caller. */
 export function sheetContext(input: SheetInput): SheetContext {
   const { definition, grading, record, utcOffsetMinutes } = input;
-  const newestMs = record.newestAt === null ? null : stampMs(record.newestAt);
+  const newestMs = record.sheetAt === null ? null : stampMs(record.sheetAt);
   const photos = numberPhotos(record, definition);
   const photosByItem = new Map<string, SheetPhoto[]>();
   for (const [place, photo] of record.photos.entries()) {

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { foldRecord } from '../../../record/fold-record.ts';
 import { keyText, mergeEntries } from '../../../record/merge-entries.ts';
 import type { PackRecord } from '../../../record/pack-record.ts';
+import { isAroundTheSheet } from '../../../record/sealed-entries.ts';
 import { checkDefinition } from '../../../schema/check-definition.ts';
 import { checkEntry } from '../../../schema/check-entry.ts';
 import type { Checklist } from '../../../schema/checklist.ts';
@@ -15,7 +16,6 @@ import {
   SEALED_FORMAT,
   sealedSheetSchema,
 } from '../../../schema/sealed-sheet.ts';
-import { isAroundTheSheet } from './sealed-entries.ts';
 
 /** Lifts an entry of an older schema version to the present one (migrations/lift-entry.ts). */
 export type LiftEntry = (

@@ -1,12 +1,12 @@
 import { canonicalJson } from '../../../record/canonical-json.ts';
 import { foldRecord } from '../../../record/fold-record.ts';
+import { sealedEntries } from '../../../record/sealed-entries.ts';
 import type { Checklist } from '../../../schema/checklist.ts';
 import type { DefinitionReference } from '../../../schema/definition-reference.ts';
 import type { Entry } from '../../../schema/entry.ts';
 import { SCHEMA_VERSION } from '../../../schema/schema-version.ts';
 import { SEALED_FORMAT, type SealedSheet } from '../../../schema/sealed-sheet.ts';
 import { figuresOf } from './figures-of.ts';
-import { sealedEntries } from './sealed-entries.ts';
 
 export interface SealInput {
   packId: string;
