@@ -57,6 +57,8 @@ export const keepWords = {
       : `Part ${part} of ${parts} is ready, ${size}. Save it before the next.`,
   savePart: (fileName: string) => `Save ${fileName}`,
   nextPart: 'Saved, go on to the next part',
+  savedNotNoted:
+    'Saved. This phone could not note it, so it still counts these photos as being in no backup. Free some space.',
   savedAll: 'Saved. Copy it to another device: a backup on the same phone is lost with it.',
   leftOut: (count: number) =>
     `${count} ${count === 1 ? 'thing' : 'things'} cannot go in because the bytes are missing or damaged on this phone:`,

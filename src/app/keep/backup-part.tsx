@@ -108,14 +108,22 @@ export function BackupPart() {
     setNow(part.part === part.parts ? { now: 'rest' } : { now: 'made', part, blob, handedOver: true });
   }
   async function handedOver(part: PartPlan, fileName: string) {
-    await store().noteBackup(part.hashes, { fileName, packCount: part.packIds.length });
+    let isNoted = true;
+    try {
+      await store().noteBackup(part.hashes, { fileName, packCount: part.packIds.length });
+    } catch (error) {
+      // The file is out of the house all the same: only the count of what is in no backup stays as it was.
+      console.warn('bundle: not noted on the phone', error);
+      isNoted = false;
+    }
     await refreshBench();
     setStanding(await standingNow());
     const saved = [...new Set([...savedParts, part.part])];
     setSavedParts(saved);
+    if (!isNoted) setSaid(say.savedNotNoted);
     if (saved.length < part.parts) return;
     setPlan(null);
-    setSaid(say.savedAll);
+    setSaid(isNoted ? say.savedAll : say.savedNotNoted);
   }
 
   const next = plan?.parts.find(({ part }) => !savedParts.includes(part));
