@@ -28,7 +28,11 @@ export function moveRows({ from, to, was, now, moves }: Surveyed): LedgerRow[] {
   if (shares.count > 0) lines.push({ text: say.shares(shares.count), detail: say.sharesDetail, points: shares.points });
   if (sameFactors.count > 0)
     lines.push({ text: say.sameFactors(sameFactors.count), detail: '', points: sameFactors.points });
-  const tenths = signedTenths(lines.map(({ points }) => points));
+  const [before, after] = [lowTenths(was), lowTenths(now)];
+  const tenths = signedTenths(
+    lines.map(({ points }) => points),
+    (after ?? 0) - (before ?? 0),
+  );
   const rows = lines.map(({ text, detail }, place): LedgerRow => {
     const count = tenths?.[place];
     return {
@@ -38,7 +42,7 @@ export function moveRows({ from, to, was, now, moves }: Surveyed): LedgerRow[] {
       detail: detail === '' ? null : detail,
     };
   });
-  return [total(say.was(from.definition.version), was), ...rows, total(say.now(to.definition.version), now)];
+  return [total(say.was(from.definition.version), before), ...rows, total(say.now(to.definition.version), after)];
 }
 
 function itemLine({ title, reasons, was, now, points }: ItemMove): Move {
@@ -67,22 +71,31 @@ function outcomeOf({ grade, possible, because }: ItemResult): string {
   return possible.length === 1 && only !== undefined ? OUTCOME_WORDS[only] : BECAUSE_WORDS[because];
 }
 
-function total(text: string, { score, settled }: Surveyed['was']): LedgerRow {
-  const shown = score === null ? '–' : formatFixed(settled ? score.low : outward(score, 1).low, 1);
-  return { kind: 'total', text, points: shown, detail: null };
+function total(text: string, tenths: number | null): LedgerRow {
+  return { kind: 'total', text, points: tenths === null ? '\u2013' : formatFixed(tenths / 10, 1), detail: null };
 }
 
-/** Whole tenths by largest remainder. A whole number is added to every share so that gains and losses are cut alike. */
-function signedTenths(points: readonly (number | null)[]): number[] | null {
+/** The low end as its sheet shows it; null where it is withheld. */
+function lowTenths({ score, settled }: Surveyed['was']): number | null {
+  if (score === null) return null;
+  return Math.round(Number(settled ? formatFixed(score.low, 1) : outward(score, 1).low) * 10);
+}
+
+/**
+ * Whole tenths by largest remainder that add up to `wanted`, the step between the two ends as shown. A whole number is
+ * added to every share first, so that gains and losses are cut alike.
+ */
+function signedTenths(points: readonly (number | null)[], wanted: number): number[] | null {
   const known = points.filter((value) => value !== null);
   if (known.length < points.length) return null;
   const tenths = known.map((value) => Number((value * 10).toFixed(9)));
   const lift = Math.ceil(Math.max(0, ...tenths.map((value) => -value)));
-  const lifted = roundedShares(
-    tenths.map((value) => value + lift),
-    { unit: 1 },
-  );
-  return lifted.map((count) => count - lift);
+  const lifted = tenths.map((value) => value + lift);
+  const least = lifted.reduce((sum, value) => sum + Math.floor(value), 0);
+  const totalCount = wanted + lift * lifted.length;
+  // With a line or two, ends that are rounded differently can be further apart than any cut reaches.
+  const reachable = totalCount >= least && totalCount <= least + lifted.length;
+  return roundedShares(lifted, { unit: 1, ...(reachable && { totalCount }) }).map((count) => count - lift);
 }
 
 function signed(tenths: number): string {

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { checklistsWords } from '../../text/checklists.ts';
 import { regradeWords as say } from '../../text/regrade.ts';
 import { SheetBlock } from '../../ui/sheet/sheet-block.tsx';
 import { hrefTo } from '../route.ts';
@@ -23,6 +24,12 @@ export function RegradePack({ pack, ticked, onTick }: RegradePackProps) {
         <input type="checkbox" checked={ticked} onChange={(event) => onTick(event.currentTarget.checked)} />
         <span>
           <strong>{label}</strong>
+          {to.definition.status === 'draft' && (
+            <>
+              {' '}
+              <span class="mark">{checklistsWords.draftMark}</span>
+            </>
+          )}
           {closed && (
             <>
               {' '}
