@@ -134,7 +134,7 @@ function Found({ survey, ticked, onTick, onAgain }: FoundProps) {
           </button>
         </>
       )}
-      {lookedAt === all && newerCount === 0 && <p>{say.noneNewer}</p>}
+      {lookedAt === all && newerCount + unread.length === 0 && <p>{say.noneNewer}</p>}
       {newerCount > 0 && (
         <p>
           {say.newer(newerCount)} {still.length > 0 && say.still(still.length)}

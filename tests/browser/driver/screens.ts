@@ -5,6 +5,7 @@ import { itemWords } from '../../../src/text/item.ts';
 import { keepWords } from '../../../src/text/keep.ts';
 import { makeSafeWords } from '../../../src/text/make-safe.ts';
 import { photoWords } from '../../../src/text/photo-screens.ts';
+import { retestWords } from '../../../src/text/retest.ts';
 import { smokeWords } from '../../../src/text/smoke.ts';
 import { builtInItem } from '../../checklists/built-in.ts';
 import type { cameraRoll } from './camera-roll.ts';
@@ -80,6 +81,7 @@ export function everyScreen(pack: PackInHand): [name: string, go: (page: Page) =
   return [
     ['bench', (page) => goTo(page, '#/')],
     ['keep', (page) => goTo(page, '#/keep')],
+    ['regrade', (page) => goTo(page, '#/keep/regrade')],
     ['lost', (page) => goTo(page, '#/nowhere')],
     ['pack', at('')],
     ['nameplate', at('/nameplate')],
@@ -126,6 +128,7 @@ export function everyScreen(pack: PackInHand): [name: string, go: (page: Page) =
     ['afterwards', at('/afterwards')],
     ['smoke', over('/item/cell-vents', smokeWords.button)],
     ['photo-tray', over('/item/cell-vents', itemWords.photo)],
+    ['retest', over('', retestWords.button)],
     ['note', over('/item/cell-vents', itemWords.noteFull)],
     ['not-seen', over('/item/cell-vents', itemWords.notSeen)],
     ['why', over('/item/cell-vents', itemWords.whyItMatters)],
