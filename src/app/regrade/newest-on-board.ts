@@ -1,9 +1,13 @@
 import { newestBuiltIn } from '../state/built-in-checklists.ts';
+import { wasLoaded } from '../state/checklists-on-board.ts';
 import { definitionByHash, type LoadedDefinition, parsedOrNull, readBuiltIn } from '../state/definitions.ts';
 import { isNewerVersion } from '../state/is-newer-version.ts';
 import { store } from '../state/store.ts';
 
-/** The newest version of a checklist that this phone has, built in or kept; null where it has none of that id. */
+/**
+ * The newest version of a checklist that came with the app or was loaded by hand; null where there is none of that id. One
+ * that only came with a pack in a bundle is somebody else's choice: that pack is graded by it, no other is offered it.
+ */
 export async function newestOnBoard(id: string): Promise<LoadedDefinition | null> {
   const file = newestBuiltIn(id);
   const named = (await store().definitions()).flatMap(({ sha256, text }) => {
@@ -14,12 +18,12 @@ export async function newestOnBoard(id: string): Promise<LoadedDefinition | null
   // Only what is newer is checked in full: a check of every kept one would take longer than all the rest.
   for (const { sha256, version } of named) {
     if (newest !== null && !isNewerVersion(version, newest.definition.version)) continue;
-    newest = (await usable(sha256)) ?? newest;
+    if (await wasLoaded(sha256)) newest = (await usable(sha256)) ?? newest;
   }
   return newest;
 }
 
-/** One that came with a bundle may be refused by this version of the app; what stands here then stays the newest. */
+/** One that an earlier version of the app took may be refused by this one; what stands here then stays the newest. */
 async function usable(sha256: string): Promise<LoadedDefinition | null> {
   try {
     return await definitionByHash(sha256);

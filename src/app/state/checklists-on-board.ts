@@ -27,15 +27,17 @@ export function markLoaded(sha256: string, isLoaded: boolean): Promise<void> {
   return store().keep(loadedName(sha256), isLoaded);
 }
 
+export async function wasLoaded(sha256: string): Promise<boolean> {
+  return (await store().kept<boolean>(loadedName(sha256))) === true;
+}
+
 /** All of them: built in first, the usual one on top, then loaded, then those that came with packs; newest first of each id. */
 export async function checklistsOnBoard(): Promise<ChecklistOnBoard[]> {
   const builtIn = await Promise.all(BUILT_IN_FILES.map(async (file) => glanceAt(await builtInText(file), 'builtIn')));
   const hashes = new Set(builtIn.map(({ sha256 }) => sha256));
   const others = (await store().definitions()).filter(({ sha256 }) => !hashes.has(sha256));
   const kept = await Promise.all(
-    others.map(async ({ sha256, text }) =>
-      glanceAt(text, (await store().kept<boolean>(loadedName(sha256))) === true ? 'loaded' : 'came'),
-    ),
+    others.map(async ({ sha256, text }) => glanceAt(text, (await wasLoaded(sha256)) ? 'loaded' : 'came')),
   );
   const sorted = kept.toSorted((a, b) => {
     if (a.id !== b.id) return a.id < b.id ? -1 : 1;
