@@ -30,6 +30,7 @@ export function cardOf(record: PackRecord, grading: Grading): PackCard {
     photoId: record.photos[0]?.id ?? null,
     photoCount: record.photos.length,
     changedAtMs: 0,
+    ...(record.sheet.now === 'closed' && { closed: record.sheet.revision }),
     gone: !record.here,
   };
 }

@@ -1,5 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import { packWords } from '../text/bench.ts';
+import { UnderHead } from '../ui/screen.tsx';
+import { ClosedLine } from './closing/closed-line.tsx';
 import { PackPlace } from './pack-place.tsx';
 import { Lost } from './parts/lost.tsx';
 import { DroppedPhotoDialog } from './photos/dropped-photo-dialog.tsx';
@@ -19,7 +21,9 @@ export function OpenPackScreen({ packId }: { packId: string }) {
   if (!now.session.record.value.here) return <Lost title={packWords.isAway} hint={packWords.isAwayHint} />;
   return (
     <>
-      <PackPlace session={now.session} place={here.place} id={here.id} />
+      <UnderHead.Provider value={here.place === 'sheet' ? null : <ClosedLine session={now.session} />}>
+        <PackPlace session={now.session} place={here.place} id={here.id} />
+      </UnderHead.Provider>
       <DroppedPhotoDialog session={now.session} />
     </>
   );

@@ -47,7 +47,7 @@ export function PackPlace({ session, place, id }: { session: PackSession; place:
     case 'photo':
       return <PhotoScreen key={id} session={session} id={id} />;
     case 'sheet':
-      return <SheetScreen session={session} />;
+      return <SheetScreen key={id} session={session} id={id} />;
     case 'since':
       return <SinceScreen session={session} />;
     case 'afterwards':

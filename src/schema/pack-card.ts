@@ -29,6 +29,8 @@ export interface PackCard {
   photoId: string | null;
   photoCount: number;
   changedAtMs: number;
+  /** The revision its sheet is closed as; absent while it is not closed, and on cards of earlier versions. */
+  closed?: number;
   /** The pack was put away; Keep can bring it back. */
   gone: boolean;
 }

@@ -42,9 +42,11 @@ export function makeStore(database: Database, environment: StoreEnvironment, { d
       }
     },
     undoLabel: (packId) => database.transact('readonly', ['undo'], (tx) => newestLabel(tx, packId, tab)),
-    undo: async (packId, cardOf) => {
+    undo: async (packId, cardOf, also = []) => {
       try {
-        const work = (tx: IDBTransaction) => undoIn(tx, { packId, cardOf, tab, writer: writer() });
+        const { entryOf } = await import('./write-change.ts');
+        const more = (at: () => string) => also.map((put) => entryOf(put, packId, at()));
+        const work = (tx: IDBTransaction) => undoIn(tx, { packId, cardOf, tab, writer: writer(), more });
         const result = await database.transact('readwrite', ['entries', 'cards', 'undo', 'device'], work);
         if (result === null) return { ok: false, problem: 'failed', detail: 'there is no step to take back' };
         otherTabs.tell(packId);
@@ -116,12 +118,17 @@ interface Undo {
   cardOf(entries: Entry[]): PackCard;
   writer: Writer;
   tab: Tab;
+  /** What is written with it, under stamps drawn for it. */
+  more(draw: () => string): Entry[];
 }
 
-async function undoIn(tx: IDBTransaction, { packId, cardOf, writer, tab }: Undo): Promise<WriteResult | null> {
+async function undoIn(tx: IDBTransaction, { packId, cardOf, writer, tab, more }: Undo): Promise<WriteResult | null> {
   const clock = await clockIn(tx, writer);
-  const entries = await takeStepBack(tx, packId, { clock, tab });
-  if (entries === null) return null;
+  const taken = await takeStepBack(tx, packId, { clock, tab });
+  if (taken === null) return null;
+  const also = more(clock.draw);
+  for (const entry of also) tx.objectStore('entries').put(entry, entry.key);
+  const entries = [...taken, ...also];
   const at = entries.at(-1)?.at ?? clock.draw();
   clock.save();
   const card = cardOf(await promisifyRequest<Entry[]>(tx.objectStore('entries').getAll(rangeUnder(packId))));

@@ -49,8 +49,11 @@ export interface Store {
   write(change: Change): Promise<WriteResult>;
   /** The newest step that this tab can take back, or null: its own, or one that stood when it was opened. */
   undoLabel(packId: string): Promise<string | null>;
-  /** Rewrites the earlier values with new stamps; returns what was written. `cardOf` computes the card from all entries. */
-  undo(packId: string, cardOf: (entries: Entry[]) => PackCard): Promise<WriteResult>;
+  /**
+   * Rewrites the earlier values with new stamps; returns what was written. `cardOf` computes the card from all entries;
+   * `also` is written in the same transaction.
+   */
+  undo(packId: string, cardOf: (entries: Entry[]) => PackCard, also?: readonly Put[]): Promise<WriteResult>;
   photo(sha256: string, shelf?: Exclude<Shelf, 'logs' | 'sealed'>): Promise<PhotoBytes | null>;
   /** The bytes of a log file as it was taken in. */
   log(sha256: string): Promise<PhotoBytes | null>;

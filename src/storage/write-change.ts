@@ -78,7 +78,7 @@ function logContent({ bytes }: PhotoBytes): PhotoBytes {
   return { type: LOG_TYPE, bytes };
 }
 
-function entryOf(put: Put, packId: string, at: string): Entry {
+export function entryOf(put: Put, packId: string, at: string): Entry {
   const { subject, part, why } = put;
   const gone = 'gone' in put;
   const entry: Entry = {

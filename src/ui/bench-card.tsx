@@ -1,5 +1,6 @@
 import type { PackCard } from '../schema/pack-card.ts';
 import { benchWords, stageWords } from '../text/bench.ts';
+import { closingWords } from '../text/closing-screens.ts';
 import { verdictWords } from '../text/verdict.ts';
 import { words } from '../text/words.ts';
 import { Lid } from './lid.tsx';
@@ -27,6 +28,12 @@ export function BenchCard({ card, href, pictureUrl }: { card: PackCard; href: st
           <strong>{begun ? verdictWords(card.verdict).title : stageWords[card.stage]}</strong>
           <br />
           <span class="small muted">{begun ? `${stageWords[card.stage]} · ${settled}` : settled}</span>
+          {card.closed !== undefined && (
+            <>
+              {' '}
+              <span class="tag">{closingWords.card}</span>
+            </>
+          )}
           {card.demo && (
             <>
               {' '}

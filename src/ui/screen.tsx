@@ -1,5 +1,5 @@
-import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { type ComponentChildren, createContext } from 'preact';
+import { useContext, useEffect, useRef } from 'preact/hooks';
 
 interface ScreenProps {
   title: ComponentChildren;
@@ -19,6 +19,9 @@ interface ScreenProps {
   titleClass?: string;
   dockClass?: string;
 }
+
+/** What stands under the head of every screen within, before the screen's own row. */
+export const UnderHead = createContext<ComponentChildren>(null);
 
 /** The frame of every screen. */
 export function Screen(props: ScreenProps) {
@@ -43,6 +46,7 @@ export function Screen(props: ScreenProps) {
           <div>{middle}</div>
           <div class="head-end">{end}</div>
         </div>
+        {useContext(UnderHead)}
         {under}
       </header>
       <main class="body">

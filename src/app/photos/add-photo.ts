@@ -12,7 +12,7 @@ export interface PhotoPurpose {
 }
 export type Added =
   | { ok: true; photoId: string }
-  | { ok: false; problem: IntakeProblem | 'notSaved'; fileName: string };
+  | { ok: false; problem: IntakeProblem | 'notSaved' | 'dropped'; fileName: string };
 
 /** The file being taken in, for the screen; null at rest. */
 export const takingIn = signal<{ fileName: string; stop: () => void } | null>(null);
@@ -27,8 +27,10 @@ export async function addPhoto(session: PackSession, file: File, purpose: PhotoP
     const intake = await takeInPhoto(file, { detail: purpose.detail, keepOriginal }, { signal: abort.signal });
     if (!intake.ok) return { ok: false, problem: intake.problem, fileName: file.name };
     const saved = await write(session, intake.photo, purpose);
-    if (!saved) return { ok: false, problem: 'notSaved', fileName: file.name };
-    return { ok: true, photoId: intake.photo.sha256 };
+    if (saved) return { ok: true, photoId: intake.photo.sha256 };
+    // A closed sheet held it back, and the person chose to drop it.
+    const problem = session.saving.value.now === 'notSaved' ? 'notSaved' : 'dropped';
+    return { ok: false, problem, fileName: file.name };
   } finally {
     takingIn.value = null;
   }

@@ -44,6 +44,7 @@ export function PhotoTray({ session, zone, itemId, what, onAdded, onClose }: Pho
       if (result.ok) added.push(result.photoId);
       // It waits in the session: why, and the way to try again, stands here as on every screen.
       else if (result.problem === 'notSaved') waits = true;
+      else if (result.problem === 'dropped') break;
       else if (result.problem !== 'cancelled') wrong.push(photoProblemSentence(result.problem, result.fileName));
     }
     await photoArrived();

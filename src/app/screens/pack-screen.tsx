@@ -1,8 +1,10 @@
 import { useState } from 'preact/hooks';
+import { nextRevision } from '../../record/fold-closings.ts';
 import type { PackRecord } from '../../record/pack-record.ts';
 import { afterwardsWords } from '../../text/afterwards.ts';
 import { packWords as say } from '../../text/bench.ts';
 import { checklistsWords } from '../../text/checklists.ts';
+import { closingWords } from '../../text/closing-screens.ts';
 import { formatClock, formatDay } from '../../text/format-day.ts';
 import { formatFixed, outward } from '../../text/format-number.ts';
 import { stateWords } from '../../text/item.ts';
@@ -15,6 +17,8 @@ import { RuleView } from '../../ui/rule-view.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { Tape } from '../../ui/tape.tsx';
 import { nowMs, utcOffsetMinutes } from '../clock.ts';
+import { useComeIn } from '../closing/come-in.ts';
+import { ComeInNotice } from '../closing/come-in-notice.tsx';
 import { testCountOf } from '../live-tests/live-test-part.ts';
 import { LIVE_TEST_PARTS } from '../live-tests/live-test-parts.ts';
 import { makeSafeGate } from '../make-safe-gate.ts';
@@ -42,6 +46,7 @@ interface Station {
 export function PackScreen({ session }: { session: PackSession }) {
   const [asking, setAsking] = useState(false);
   const [wrong, setWrong] = useState<string | null>(null);
+  const comeIn = useComeIn(session);
   const record = session.record.value;
   const grading = session.grading.value;
   const { definition } = session.definition;
@@ -113,6 +118,7 @@ export function PackScreen({ session }: { session: PackSession }) {
           {sinceWords.link(record.retestOf.label ?? sinceWords.earlierUnnamed)}
         </a>
       )}
+      {comeIn && <ComeInNotice session={session} comeIn={comeIn} />}
       <ul class="lines">
         {stations.map(({ place, title, side, closed, done }) => (
           <li key={place}>
@@ -221,7 +227,13 @@ function stationsOf(session: PackSession): Station[] {
       closed: false,
       done: record.photos.length > 0,
     },
-    { place: 'sheet', title: say.sheet, side: '', closed: false, done: false },
+    {
+      place: 'sheet',
+      title: say.sheet,
+      side: sheetStanding(record),
+      closed: false,
+      done: record.sheet.now === 'closed',
+    },
     {
       place: 'afterwards',
       title: say.afterwards,
@@ -231,6 +243,13 @@ function stationsOf(session: PackSession): Station[] {
       done: record.afterwards.fate !== undefined,
     },
   ];
+}
+
+function sheetStanding(record: PackRecord): string {
+  const { sheet } = record;
+  if (sheet.now === 'open') return '';
+  if (sheet.now === 'closed') return closingWords.station.closed(sheet.revision);
+  return closingWords.station.revising(nextRevision(record));
 }
 
 function gateWords(gate: ReturnType<typeof makeSafeGate>, settled: boolean): string {

@@ -4,10 +4,13 @@ import type { Sheet, SheetPhoto } from '../../sheet/model/sheet.ts';
 import type { Paper } from '../../sheet/pdf/paper.ts';
 import { writePdfInWorker } from '../../sheet/pdf/write-pdf-in-worker.ts';
 import { store } from '../state/store.ts';
+import { sheetFileName } from './sheet-file-name.ts';
 
 export interface MakePdf {
   sheet: Sheet;
   paper: Paper;
+  /** Of a closed sheet; null of an open one. */
+  revision: number | null;
   signal: AbortSignal;
   onProgress: (page: number, pages: number) => void;
 }
@@ -19,7 +22,7 @@ export interface MadePdf {
 }
 
 /** Writes the sheet as a PDF in a worker of its own; photos are read one at a time as it asks for them. */
-export async function makePdf({ sheet, paper, signal, onProgress }: MakePdf): Promise<MadePdf> {
+export async function makePdf({ sheet, paper, revision, signal, onProgress }: MakePdf): Promise<MadePdf> {
   const fonts = await fontFiles();
   let missingCount = 0;
   const worker = new Worker(new URL('../workers/pdf-worker.ts', import.meta.url), { type: 'module' });
@@ -35,7 +38,10 @@ export async function makePdf({ sheet, paper, signal, onProgress }: MakePdf): Pr
       return photo;
     },
   });
-  return { file: new File([bytes], `${fileNameOf(sheet.title)}.pdf`, { type: 'application/pdf' }), missingCount };
+  return {
+    file: new File([bytes], sheetFileName(sheet.title, revision, 'pdf'), { type: 'application/pdf' }),
+    missingCount,
+  };
 }
 
 /** A photo as it may leave the phone: what was covered up is painted over for good, or the photo stays here. */
@@ -68,13 +74,4 @@ async function fontFile(weight: number): Promise<ArrayBuffer> {
   const response = await fetch(`./fonts/underlid-sans-${weight}.ttf`);
   if (!response.ok) throw new Error(`the font of weight ${weight} did not load (${response.status})`);
   return response.arrayBuffer();
-}
-
-/** Letters, digits and dashes only, so that every phone and mail program takes the name. */
-function fileNameOf(title: string): string {
-  const plain = title
-    .normalize('NFKD')
-    .replace(/[^A-Za-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '');
-  return plain === '' ? 'underlid-sheet' : `underlid-${plain}`;
 }

@@ -14,8 +14,15 @@ type Step =
   | { now: 'handedOver'; sentence: string }
   | { now: 'failed' };
 
+interface PdfActionsProps {
+  sheet: Sheet;
+  packId: string;
+  /** Of a closed sheet; null of an open one. */
+  revision: number | null;
+}
+
 /** The sheet as a PDF: written with progress, then saved or shared. */
-export function PdfActions({ sheet, packId }: { sheet: Sheet; packId: string }) {
+export function PdfActions({ sheet, packId, revision }: PdfActionsProps) {
   const [step, setStep] = useState<Step>({ now: 'rest' });
   const abort = useRef<AbortController | null>(null);
   useEffect(() => () => abort.current?.abort(), []);
@@ -28,6 +35,7 @@ export function PdfActions({ sheet, packId }: { sheet: Sheet; packId: string }) 
       const pdf = await makePdf({
         sheet,
         paper: settings.value.paper,
+        revision,
         signal: control.signal,
         onProgress: (page, pages) => setStep({ now: 'writing', page, pages }),
       });

@@ -242,15 +242,15 @@ export class PackSession {
   }
 
   private show(): void {
-    this.entries.value = this.with(this.unsaved);
+    this.entries.value = this.entriesWith(this.unsaved);
   }
 
   /** As it will be once what waits, and this, is written; without what is held back. */
   private recordWith(more: readonly PendingChange[]): PackRecord {
-    return foldRecord(this.packId, this.with([...this.waiting, ...more]));
+    return foldRecord(this.packId, this.entriesWith([...this.waiting, ...more]));
   }
 
-  private with(changes: readonly PendingChange[]): Entry[] {
+  private entriesWith(changes: readonly PendingChange[]): Entry[] {
     return changes.reduce((all, { puts }) => provisionalEntries(this.packId, all, puts), this.stored);
   }
 

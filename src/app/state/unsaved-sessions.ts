@@ -17,6 +17,12 @@ export const notSavedSessions = computed(() => {
   return all.filter(({ saving }) => saving.value.now === 'notSaved');
 });
 
+/** A session whose closed sheet holds something back and waits for a word from the person; null if there is none. */
+export const askingSession = computed(() => {
+  const all = shown.value === null ? held.value : [shown.value, ...held.value];
+  return all.find(({ heldBack }) => heldBack.value.length > 0) ?? null;
+});
+
 export function isPackShown(): boolean {
   return shown.value !== null;
 }

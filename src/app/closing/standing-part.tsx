@@ -1,0 +1,91 @@
+import { useState } from 'preact/hooks';
+import { nextRevision } from '../../record/fold-closings.ts';
+import { hashGroups, closingWords as say } from '../../text/closing-screens.ts';
+import { formatMoment } from '../../text/format-day.ts';
+import { sheetClosingWords } from '../../text/sheet-closing.ts';
+import { utcOffsetMinutes } from '../clock.ts';
+import { hrefTo } from '../route.ts';
+import type { PackSession } from '../state/pack-session.ts';
+import { CloseDialog } from './close-dialog.tsx';
+import type { ComeIn } from './come-in.ts';
+import { ComeInNotice } from './come-in-notice.tsx';
+import { JsonActions } from './json-actions.tsx';
+import type { SealedRead } from './sealed-content.ts';
+
+interface StandingPartProps {
+  session: PackSession;
+  /** What is looked at: a revision, or the record as it stands. */
+  shown: { sha256: string; sealed: SealedRead } | null;
+  title: string;
+  comeIn: ComeIn | null;
+}
+
+/** Over the sheet: whether it is closed, its SHA-256 and JSON if it is, the way to close it if not. */
+export function StandingPart({ session, shown, title, comeIn }: StandingPartProps) {
+  const [asking, setAsking] = useState(false);
+  const record = session.record.value;
+  const { closings, sheet } = record;
+  const closing = closings.find(({ sha256 }) => sha256 === shown?.sha256);
+  const newest = closings.at(-1);
+  if (shown === null || closing === undefined) {
+    const next = nextRevision(record);
+    return (
+      <section class="stack" data-standing={sheet.now}>
+        {sheet.now === 'revising' ? (
+          <p class="notice calm small">
+            {sheetClosingWords.standing.revising({
+              ...sheet,
+              next,
+              since: formatMoment(sheet.openedAtMs, utcOffsetMinutes(sheet.openedAtMs)),
+            })}
+          </p>
+        ) : (
+          <p class="small muted">{sheetClosingWords.standing.open}</p>
+        )}
+        <button type="button" class="button" onClick={() => setAsking(true)}>
+          {next === 1 ? say.close : say.closeNext(next)}
+        </button>
+        {asking && <CloseDialog session={session} onClose={() => setAsking(false)} />}
+      </section>
+    );
+  }
+  const isNewest = closing === newest;
+  const { revision, closedAtMs } = closing;
+  return (
+    <section class="stack" data-standing="closed">
+      <p>
+        <strong>{say.closedOn(revision, formatMoment(closedAtMs, utcOffsetMinutes(closedAtMs)))}</strong>
+      </p>
+      {!isNewest && newest && (
+        <>
+          <p class="notice calm small">{say.notNow(revision, newest.revision)}</p>
+          <a class="button" href={hrefTo(session.packId, 'sheet')}>
+            {say.toNewest(newest.revision)}
+          </a>
+        </>
+      )}
+      {isNewest && sheet.now === 'revising' && (
+        <>
+          <p class="notice calm small">{say.lookedAt(revision)}</p>
+          <a class="button" href={hrefTo(session.packId, 'sheet')}>
+            {say.toNewest(nextRevision(record))}
+          </a>
+        </>
+      )}
+      {isNewest && comeIn && <ComeInNotice session={session} comeIn={comeIn} />}
+      <p class="small muted">{say.hash}</p>
+      <p class="hash-groups">
+        {hashGroups(closing.sha256).map((group, place) => (
+          <span key={place}>{group} </span>
+        ))}
+      </p>
+      {shown.sealed.state === 'here' ? (
+        <JsonActions sealed={shown.sealed} title={title} />
+      ) : (
+        <p class="notice small" role="alert">
+          {shown.sealed.state === 'absent' ? say.jsonNotHere : say.jsonDamaged} {say.meanwhile}
+        </p>
+      )}
+    </section>
+  );
+}
