@@ -16,7 +16,8 @@ export const sheetWords = {
     day === null ? 'One sample, as found. No certification.' : `One sample, as found on ${day}. No certification.`,
   madeBy: (appVersion: string, checklist: string) => `Underlid ${appVersion} · ${checklist}`,
   page: (page: number, pages: number) => `${page} of ${pages}`,
-  runningHead: (title: string, mark: string | null) => (mark === null ? title : `${title} · ${mark}`),
+  runningHead: (title: string, marks: readonly (string | null)[]) =>
+    [title, ...marks.filter((mark) => mark !== null)].join(' · '),
   lacking: (count: number) =>
     count === 1
       ? 'One character could not be printed with the typeface of this sheet and stands as □.'
@@ -36,6 +37,8 @@ export const sheetWords = {
     method: 'How it was done',
     afterwards: 'What became of the sample',
     words: 'Opinion and reply',
+    attached: 'Attached after closing',
+    closing: 'Closed and revised',
     answers: 'Every answer',
     photos: 'Further photos',
     sources: 'Sources',

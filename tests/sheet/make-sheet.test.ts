@@ -252,6 +252,7 @@ it('makes a sheet of an empty record: no name, no date, nothing promised, everyt
     afterwards: {},
     words: {},
     newestAt: null,
+    sheetAt: null,
   });
   expect(sheet.head).toMatchObject({
     overline: 'Build-quality sheet',

@@ -213,6 +213,7 @@ it('writes the sheet of an empty record', async () => {
     states: {},
     state: null,
     newestAt: null,
+    sheetAt: null,
   };
   const { text, created } = await readPdf(await write(hutRecord({ ...empty, afterwards: {}, words: {} })));
   expect(text).toContain('Pack without a name');

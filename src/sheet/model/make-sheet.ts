@@ -4,6 +4,8 @@ import { methodWords } from '../../text/sheet-record.ts';
 import { words } from '../../text/words.ts';
 import { afterwardsBlocks } from './afterwards-blocks.ts';
 import { answersBlocks } from './answers-blocks.ts';
+import { attachedBlocks } from './attached-blocks.ts';
+import { closingBlocks } from './closing-blocks.ts';
 import { findingBlocks } from './finding-blocks.ts';
 import { ledgerBlocks } from './ledger-block.ts';
 import { liveTestsBlocks } from './live-tests/live-tests-blocks.ts';
@@ -15,6 +17,7 @@ import { resultBlocks } from './result-blocks.ts';
 import type { Block, Section, SectionId, Sheet } from './sheet.ts';
 import { type SheetContext, type SheetInput, sheetContext } from './sheet-context.ts';
 import { packName, sheetHead } from './sheet-head.ts';
+import { markOf, standingOf } from './sheet-standing.ts';
 import { sinceBlocks } from './since-blocks.ts';
 import { sourcesBlocks } from './sources-blocks.ts';
 import { wordsBlocks } from './words-blocks.ts';
@@ -35,6 +38,7 @@ export function makeSheet(input: SheetInput): Sheet {
   return {
     title: [packName(context), ...(sample === undefined ? [] : [words.sample(sample)])].join(' · '),
     demoMark: record.demo ? words.inventedDemo : null,
+    standingMark: markOf(standingOf(context)),
     language: 'en-GB',
     newestMs: context.newestMs,
     utcOffsetMinutes: input.utcOffsetMinutes,
@@ -51,8 +55,10 @@ export function makeSheet(input: SheetInput): Sheet {
       section('method', methodBlocks(context)),
       section('afterwards', afterwardsBlocks(context)),
       section('words', wordsBlocks(context)),
+      section('attached', attachedBlocks(context)),
       section('answers', answersBlocks(context)),
       section('photos', furtherPhotos(context, findings)),
+      section('closing', closingBlocks(context)),
       section('sources', sourcesBlocks(context, tests)),
       section('cautions', cautionBlocks(context)),
     ].filter(({ blocks }) => blocks.length > 0),

@@ -18,6 +18,15 @@ export interface SheetInput {
   earlier?: { definition: Checklist; grading: Grading } | null;
   /** The earlier pack this one was begun from, and what changed since; null if there is none. No part of the sealed figures. */
   since?: Since | null;
+  /** Entries that have come in since it was closed, from another phone or a backup; 0 or absent: none. */
+  sinceClosing?: number;
+  /**
+   * SHA-256 of the closing whose sheet this is. The record is then folded from what was sealed, but has the closings,
+   * reopenings, attachments and `sheet` of the present record.
+   */
+  shownRevision?: string;
+  /** Lines that this version of the app works out otherwise than they are sealed; 0 or absent: none. */
+  otherLines?: number;
   appVersion: string;
   units: UnitChoice;
   locale: 'en';

@@ -4,10 +4,12 @@ import { OBTAINED_WORDS } from '../../text/sheet-record.ts';
 import { words } from '../../text/words.ts';
 import type { SheetHead } from './sheet.ts';
 import type { SheetContext } from './sheet-context.ts';
+import { standingMarks, standingOf, standingParagraph } from './sheet-standing.ts';
 
 /** Name, sample and date of the sheet, with the marks that must never be missed. */
 export function sheetHead(context: SheetContext): SheetHead {
   const { record, grading, definition, day } = context;
+  const standing = standingOf(context);
   const { nominalVoltageV, ratedCapacityAh, sample, obtained } = record.nameplate;
   const rated = [
     ...(nominalVoltageV === undefined ? [] : [formatValue(nominalVoltageV, 'V')]),
@@ -23,10 +25,12 @@ export function sheetHead(context: SheetContext): SheetHead {
     name: packName(context),
     line: line.filter((part) => part !== '').join(' · '),
     marks: [
+      ...standingMarks(standing, context),
       ...(record.demo ? [words.inventedDemo] : []),
       ...(definition.status === 'draft' ? [sheetWords.draftChecklist] : []),
       ...(grading.route === 'short' ? [sheetWords.shortRoute(grading.askedCount, grading.itemCount)] : []),
     ],
+    standing: standingParagraph(standing, context),
     caution: sheetWords.oneSample(day),
   };
 }

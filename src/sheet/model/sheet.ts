@@ -11,6 +11,8 @@ export interface Sheet {
   title: string;
   /** Said on every page of an invented pack; null for a real one. */
   demoMark: string | null;
+  /** Said on every page: "Closed, revision 2", "not closed". */
+  standingMark: string;
   language: 'en-GB';
   /** Time of the record's newest entry: the date of the document. Null of an empty record. */
   newestMs: number | null;
@@ -29,8 +31,10 @@ export interface SheetHead {
   name: string;
   /** "25.6 V 100 Ah · sample 1 · bought". */
   line: string;
-  /** Framed marks: invented demo, "Short route: 30 of 72 asked". */
+  /** Framed marks: how it stands, first, then what is attached, invented demo, "Short route: 30 of 72 asked". */
   marks: string[];
+  /** Whether it is closed, in a sentence; a caution heads the sheet. */
+  standing: ParagraphBlock;
   /** "One sample, as found on …". */
   caution: string;
 }
@@ -47,8 +51,10 @@ export const SECTION_IDS = [
   'method',
   'afterwards',
   'words',
+  'attached',
   'answers',
   'photos',
+  'closing',
   'sources',
   'cautions',
 ] as const;
@@ -76,6 +82,7 @@ export type Block =
   | ListBlock
   | QuoteBlock
   | ParagraphBlock
+  | HashBlock
   | SubheadBlock
   | ResultBlock
   | PlotBlock;
@@ -226,6 +233,13 @@ export interface QuoteBlock {
   kind: 'quote';
   label: string;
   text: string;
+}
+
+/** A SHA-256 in groups that are never broken. */
+export interface HashBlock {
+  kind: 'hash';
+  label: string;
+  groups: string[];
 }
 
 export interface ParagraphBlock {

@@ -2,6 +2,7 @@ import type { Block, Sheet } from '../model/sheet.ts';
 import type { Desk } from './desk.ts';
 import { findingChunks, remedyChunks } from './finding-chunks.ts';
 import type { Chunk } from './flow.ts';
+import { hashChunks } from './hash-chunks.ts';
 import { headChunks } from './head-chunks.ts';
 import { photosChunks } from './photo-chunks.ts';
 import { listChunks, paragraphChunks, quoteChunks, sectionHeadChunks, subheadChunks } from './prose-chunks.ts';
@@ -67,6 +68,8 @@ function blockChunks(desk: Desk, block: Block, headed: boolean): Chunk[] {
       return quoteChunks(desk, block);
     case 'paragraph':
       return paragraphChunks(headed ? desk : wide, block);
+    case 'hash':
+      return hashChunks(desk, block);
     case 'subhead':
       return subheadChunks(desk, block.text);
     case 'result':

@@ -47,7 +47,7 @@ export function paintEdges({ frame, typeface }: Desk, page: Page, at: EdgePlace)
   const style = STYLES.foot;
   if (number > 1) {
     const top = frame.top - 27;
-    const head = typeface.printable(sheetWords.runningHead(sheet.title, sheet.demoMark));
+    const head = typeface.printable(sheetWords.runningHead(sheet.title, [sheet.demoMark, sheet.standingMark]));
     page.line(head, { x: frame.left, top, style });
     if (sheet.newestMs !== null) {
       const day = formatDay(localDay(sheet.newestMs, sheet.utcOffsetMinutes));

@@ -9,6 +9,7 @@ import type {
 } from '../../sheet/model/sheet.ts';
 import { DrawingView } from '../drawing-view.tsx';
 import { Lid } from '../lid.tsx';
+import { HashPart } from './hash-block.tsx';
 import { AnswersPart, FiguresPart, ListPart, QuotePart, TablePart } from './plain-blocks.tsx';
 import { PlotPart } from './plot-block.tsx';
 import { ResultPart } from './result-block.tsx';
@@ -49,6 +50,8 @@ export function SheetBlock({ block, photo }: { block: Block; photo: SheetViewPro
       return (
         <p class={block.tone === 'caution' ? 'notice' : block.tone === 'muted' ? 'muted small' : ''}>{block.text}</p>
       );
+    case 'hash':
+      return <HashPart label={block.label} groups={block.groups} />;
     case 'subhead':
       return <h3>{block.text}</h3>;
     case 'result':

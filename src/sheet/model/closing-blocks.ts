@@ -1,0 +1,59 @@
+import { formatMoment, formatOffset } from '../../text/format-day.ts';
+import { formatScore } from '../../text/format-number.ts';
+import { sheetClosingWords as say } from '../../text/sheet-closing.ts';
+import { verdictWords } from '../../text/verdict.ts';
+import type { Block, HashBlock, TableBlock } from './sheet.ts';
+import type { SheetContext } from './sheet-context.ts';
+import { type RecordClosing, standingOf, standingParagraph, successorOf } from './sheet-standing.ts';
+
+/** "Closed and revised": how it stands, then each revision with its day, reason, score and SHA-256, the newest first. */
+export function closingBlocks(context: SheetContext): Block[] {
+  const { closings } = context.record;
+  const standing = standingOf(context);
+  const { text, tone } = standingParagraph(standing, context);
+  const lead: Block[] = standing.is === 'closed' && tone !== 'caution' ? [] : [{ kind: 'paragraph', text, tone }];
+  if (closings.length === 0) return [{ kind: 'paragraph', text, tone: 'plain' }];
+  const shown = standing.is === 'revising' || !('closing' in standing) ? null : standing.closing;
+  const { otherLines = 0 } = context;
+  return [
+    ...lead,
+    ...(otherLines === 0
+      ? []
+      : [{ kind: 'paragraph', text: say.standing.otherLines(otherLines), tone: 'caution' } as const]),
+    ...closings
+      .toReversed()
+      .flatMap((closing): Block[] => [
+        { kind: 'subhead', text: say.revision(closing.revision, closing === shown) },
+        { kind: 'table', rows: rowsOf(closing, context) },
+        hashBlock(say.sha256, closing.sha256),
+      ]),
+    { kind: 'paragraph', text: say.check, tone: 'muted' },
+  ];
+}
+
+/** Groups of four, to be read aloud and compared. */
+export function hashBlock(label: string, sha256: string): HashBlock {
+  return { kind: 'hash', label, groups: sha256.match(/.{4}/g) ?? [] };
+}
+
+function rowsOf(closing: RecordClosing, context: SheetContext): TableBlock['rows'] {
+  const { record, utcOffsetMinutes } = context;
+  const { closedAtMs, appVersion, after, reason } = closing;
+  const moment = (atMs: number) => formatMoment(atMs, utcOffsetMinutes);
+  const named = ({ revision, closedAtMs: atMs }: RecordClosing) => say.revisionOf(revision, moment(atMs));
+  const before = record.closings.find(({ sha256 }) => sha256 === after);
+  const by = successorOf(closing, record);
+  return [
+    { label: say.closed, value: say.closedBy(moment(closedAtMs), formatOffset(utcOffsetMinutes), appVersion) },
+    ...(after === undefined ? [] : [{ label: say.takesPlaceOf, value: before ? named(before) : say.unknownRevision }]),
+    ...(reason === undefined ? [] : [{ label: say.reason, value: reason.trim() }]),
+    ...(by.after === closing.sha256 ? [{ label: say.replacedBy, value: named(by) }] : []),
+    { label: say.cameTo, value: cameTo(closing) },
+  ];
+}
+
+/** "Workshop first · score 14.5–19.5", as everywhere on the sheet. */
+function cameTo({ verdict, score, settled }: RecordClosing): string {
+  const withheld = verdict.high === 'stop' ? say.withheld : say.noScore;
+  return `${verdictWords(verdict).title} · ${score === null ? withheld : say.score(formatScore(score, settled))}`;
+}
