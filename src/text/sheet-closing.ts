@@ -36,8 +36,8 @@ export const sheetClosingWords = {
 
   revision: (revision: number, isThis: boolean) => `Revision ${revision}${isThis ? ', this sheet' : ''}`,
   closed: 'Closed',
-  closedBy: (moment: string, offset: string, appVersion: string) =>
-    `${moment} (${offset}), with Underlid ${appVersion}`,
+  closedAt: (moment: string, offset: string) => `${moment} (${offset})`,
+  closedWith: (appVersion: string) => `with Underlid ${appVersion}`,
   takesPlaceOf: 'Takes the place of',
   revisionOf: (revision: number, moment: string) => `revision ${revision} of ${moment}`,
   unknownRevision: 'a revision that is not on this phone',
@@ -47,7 +47,7 @@ export const sheetClosingWords = {
   withheld: 'score withheld',
   noScore: 'nothing to score',
   score: (score: string) => `score ${score}`,
-  sha256: 'SHA-256 of its JSON',
+  sha256: (revision: number) => `SHA-256 of the JSON of revision ${revision}`,
   check:
     'The SHA-256 is that of the sheet’s JSON file: answers, checklist and every figure. With that file anyone can check it: sha256sum prints the same digits, and “Recheck a sheet” in Keep works every figure out again.',
 

@@ -25,7 +25,7 @@ export function closingBlocks(context: SheetContext): Block[] {
       .flatMap((closing): Block[] => [
         { kind: 'subhead', text: say.revision(closing.revision, closing === shown) },
         { kind: 'table', rows: rowsOf(closing, context) },
-        hashBlock(say.sha256, closing.sha256),
+        hashBlock(say.sha256(closing.revision), closing.sha256),
       ]),
     { kind: 'paragraph', text: say.check, tone: 'muted' },
   ];
@@ -44,7 +44,11 @@ function rowsOf(closing: RecordClosing, context: SheetContext): TableBlock['rows
   const before = record.closings.find(({ sha256 }) => sha256 === after);
   const by = successorOf(closing, record);
   return [
-    { label: say.closed, value: say.closedBy(moment(closedAtMs), formatOffset(utcOffsetMinutes), appVersion) },
+    {
+      label: say.closed,
+      value: say.closedAt(moment(closedAtMs), formatOffset(utcOffsetMinutes)),
+      note: say.closedWith(appVersion),
+    },
     ...(after === undefined ? [] : [{ label: say.takesPlaceOf, value: before ? named(before) : say.unknownRevision }]),
     ...(reason === undefined ? [] : [{ label: say.reason, value: reason.trim() }]),
     ...(by.after === closing.sha256 ? [{ label: say.replacedBy, value: named(by) }] : []),

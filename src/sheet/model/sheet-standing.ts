@@ -78,7 +78,7 @@ export function standingParagraph(standing: Standing, context: SheetContext): Pa
       const { revision, closedAtMs } = standing.closing;
       const closed = say.standing.closed(revision, moment(closedAtMs));
       if (sinceClosing === 0) return paragraph(closed, 'muted');
-      return paragraph(`${closed} ${say.standing.sinceClosing(sinceClosing)}`, 'caution');
+      return paragraph(`${say.standing.sinceClosing(sinceClosing)} ${closed}`, 'caution');
     }
   }
 }
