@@ -1,5 +1,7 @@
 /** Bench, and the pack's own screen with its stations. */
 export const benchWords = {
+  /** On the card of a pack whose sheet is closed. */
+  closed: 'closed',
   title: 'Bench',
   empty: 'No pack on the bench yet.',
   emptyHint:

@@ -37,7 +37,7 @@ export const sheetClosingWords = {
   revision: (revision: number, isThis: boolean) => `Revision ${revision}${isThis ? ', this sheet' : ''}`,
   closed: 'Closed',
   closedAt: (moment: string, offset: string) => `${moment} (${offset})`,
-  closedWith: (appVersion: string) => `with Underlid ${appVersion}`,
+  closedWith: (appVersion: string) => `with Underlid\u00a0${appVersion}`,
   takesPlaceOf: 'Takes the place of',
   revisionOf: (revision: number, moment: string) => `revision ${revision} of ${moment}`,
   unknownRevision: 'a revision that is not on this phone',

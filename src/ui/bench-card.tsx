@@ -1,6 +1,5 @@
 import type { PackCard } from '../schema/pack-card.ts';
 import { benchWords, stageWords } from '../text/bench.ts';
-import { closingWords } from '../text/closing-screens.ts';
 import { verdictWords } from '../text/verdict.ts';
 import { words } from '../text/words.ts';
 import { Lid } from './lid.tsx';
@@ -19,6 +18,7 @@ export function BenchCard({ card, href, pictureUrl }: { card: PackCard; href: st
   return (
     <a class="card bench-card" href={href}>
       <Tape>{words.packLabel(card.name, card.sample)}</Tape>
+      {card.closed !== undefined && <span class="tag closed">{benchWords.closed}</span>}
       <div class="inside">
         <div class="picture">
           {pictureUrl && <img class="card-picture" src={pictureUrl} alt="" />}
@@ -28,12 +28,6 @@ export function BenchCard({ card, href, pictureUrl }: { card: PackCard; href: st
           <strong>{begun ? verdictWords(card.verdict).title : stageWords[card.stage]}</strong>
           <br />
           <span class="small muted">{begun ? `${stageWords[card.stage]} · ${settled}` : settled}</span>
-          {card.closed !== undefined && (
-            <>
-              {' '}
-              <span class="tag">{closingWords.card}</span>
-            </>
-          )}
           {card.demo && (
             <>
               {' '}

@@ -4,22 +4,21 @@ import { sheetClosingWords as say } from '../../text/sheet-closing.ts';
 import { verdictWords } from '../../text/verdict.ts';
 import type { Block, HashBlock, TableBlock } from './sheet.ts';
 import type { SheetContext } from './sheet-context.ts';
-import { type RecordClosing, standingOf, standingParagraph, successorOf } from './sheet-standing.ts';
+import { type RecordClosing, sinceClosingWords, standingOf, standingParagraph, successorOf } from './sheet-standing.ts';
 
 /** "Closed and revised": how it stands, then each revision with its day, reason, score and SHA-256, the newest first. */
 export function closingBlocks(context: SheetContext): Block[] {
   const { closings } = context.record;
   const standing = standingOf(context);
-  const { text, tone } = standingParagraph(standing, context);
-  const lead: Block[] = standing.is === 'closed' && tone !== 'caution' ? [] : [{ kind: 'paragraph', text, tone }];
-  if (closings.length === 0) return [{ kind: 'paragraph', text, tone: 'plain' }];
-  const shown = standing.is === 'revising' || !('closing' in standing) ? null : standing.closing;
+  if (standing.is === 'open') return [{ ...standingParagraph(standing, context), tone: 'plain' }];
+  const since = sinceClosingWords(standing, context);
+  const shown = standing.is === 'revising' ? null : standing.closing;
   const { otherLines = 0 } = context;
   return [
-    ...lead,
-    ...(otherLines === 0
-      ? []
-      : [{ kind: 'paragraph', text: say.standing.otherLines(otherLines), tone: 'caution' } as const]),
+    // Of the sheet that counts no more need be said than what follows.
+    ...(standing.is === 'closed' ? [] : [standingParagraph(standing, context)]),
+    ...(since === null ? [] : [caution(since)]),
+    ...(otherLines === 0 ? [] : [caution(say.standing.otherLines(otherLines))]),
     ...closings
       .toReversed()
       .flatMap((closing): Block[] => [
@@ -31,8 +30,12 @@ export function closingBlocks(context: SheetContext): Block[] {
   ];
 }
 
+function caution(text: string): Block {
+  return { kind: 'paragraph', text, tone: 'caution' };
+}
+
 /** Groups of four, to be read aloud and compared. */
-export function hashBlock(label: string, sha256: string): HashBlock {
+function hashBlock(label: string, sha256: string): HashBlock {
   return { kind: 'hash', label, groups: sha256.match(/.{4}/g) ?? [] };
 }
 

@@ -55,9 +55,15 @@ export function standingMarks(standing: Standing, context: SheetContext): string
   ].filter((mark, place, all) => all.indexOf(mark) === place);
 }
 
+/** That more has come in since, in a sentence; null where nothing has. */
+export function sinceClosingWords(standing: Standing, context: SheetContext): string | null {
+  const { sinceClosing = 0 } = context;
+  return isGrown(standing, context) ? say.standing.sinceClosing(sinceClosing) : null;
+}
+
 /** The same in a sentence: a caution where another sheet counts, or more has come in. */
 export function standingParagraph(standing: Standing, context: SheetContext): ParagraphBlock {
-  const { utcOffsetMinutes, sinceClosing = 0 } = context;
+  const { utcOffsetMinutes } = context;
   const moment = (atMs: number) => formatMoment(atMs, utcOffsetMinutes);
   const opened = ({ closing, openedAtMs, ...rest }: Opened) => ({
     ...rest,
@@ -77,8 +83,8 @@ export function standingParagraph(standing: Standing, context: SheetContext): Pa
     case 'closed': {
       const { revision, closedAtMs } = standing.closing;
       const closed = say.standing.closed(revision, moment(closedAtMs));
-      if (sinceClosing === 0) return paragraph(closed, 'muted');
-      return paragraph(`${say.standing.sinceClosing(sinceClosing)} ${closed}`, 'caution');
+      const since = sinceClosingWords(standing, context);
+      return since === null ? paragraph(closed, 'muted') : paragraph(`${since} ${closed}`, 'caution');
     }
   }
 }
