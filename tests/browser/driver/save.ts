@@ -32,7 +32,8 @@ export async function restoreBundles(page: Page, ...paths: string[]): Promise<vo
   await chooser.setFiles(paths);
 }
 
-async function saved(page: Page, name: string | RegExp): Promise<SavedFile> {
+/** Taps what saves a file, and reads the file. */
+export async function saved(page: Page, name: string | RegExp): Promise<SavedFile> {
   const download = page.waitForEvent('download');
   const save = page.getByRole('button', { name, exact: true });
   await save.waitFor({ timeout: 60_000 });
