@@ -2,7 +2,10 @@ import { expect, it } from 'vitest';
 import { foldRecord } from '../../src/record/fold-record.ts';
 import type { Entry } from '../../src/schema/entry.ts';
 import {
+  attachmentValue,
+  closingValue,
   entry,
+  HASH_1,
   leader,
   OTHER_PACK,
   PACK,
@@ -43,6 +46,7 @@ it('folds no entries into an empty record that is not here and asks the whole ro
     demo: false,
     checklist: null,
     carriedFrom: null,
+    retestOf: null,
     route: 'whole',
     keepOriginals: false,
     nameplate: {},
@@ -55,12 +59,17 @@ it('folds no entries into an empty record that is not here and asks the whole ro
     state: null,
     afterwards: {},
     words: {},
+    closings: [],
+    reopenings: [],
+    attachments: [],
+    sheet: { now: 'open' },
     newestAt: null,
+    sheetAt: null,
     setAside: [],
   });
 });
 
-it('folds one entry of every subject but the live tests into its place, newest stamp 9000 ms', () => {
+it('folds one entry of every subject but the live tests into its place, newest stamp 12000 ms, of the sheet 9000 ms', () => {
   const passed = {
     passedAtMs: 5000,
     day: '2026-11-24',
@@ -70,12 +79,17 @@ it('folds one entry of every subject but the live tests into its place, newest s
     coveredTerminalsPhoto: PHOTO,
     acknowledged: ['cells-stay-live'],
   };
+  const retestOf = { packId: OTHER_PACK, kind: 'sample', label: 'Wren 24 · sample 1' };
+  const closing = closingValue(1);
+  const reopening = { after: HASH_1, reason: 'A photo was found.', openedAtMs: 11_000 };
+  const attachment = attachmentValue('makerReply', HASH_1);
   const record = foldRecord(
     PACK,
     Object.freeze([
       entry('pack', 'made', { demo: true }),
       entry('pack', 'checklist', { id: 'lfp-drop-in', version: '1.1.0', sha256: 'f'.repeat(64) }),
       entry('pack', 'carriedFrom', { id: 'lfp-drop-in', version: '1.0.0', sha256: 'e'.repeat(64) }),
+      entry('pack', 'retestOf', retestOf),
       entry('pack', 'route', 'short'),
       entry('pack', 'keepOriginals', true),
       entry('nameplate', 'ratedCapacityAh', 100),
@@ -90,6 +104,9 @@ it('folds one entry of every subject but the live tests into its place, newest s
       entry('state', 'liveOpen', { enteredAtMs: 7000, leftBehind: ['lid-seal'] }),
       entry('afterwards', 'fate', 'in-parts'),
       entry('words', 'opinion', 'Neat work.', 9000),
+      entry('closing', HASH_1, closing, 10_000),
+      entry('reopening', CALLOUT_1, reopening, 11_000),
+      entry('attachment', CALLOUT_2, attachment, 12_000),
     ]) as Entry[],
   );
   expect(record).toEqual({
@@ -98,6 +115,7 @@ it('folds one entry of every subject but the live tests into its place, newest s
     demo: true,
     checklist: { id: 'lfp-drop-in', version: '1.1.0', sha256: 'f'.repeat(64) },
     carriedFrom: { id: 'lfp-drop-in', version: '1.0.0', sha256: 'e'.repeat(64) },
+    retestOf,
     route: 'short',
     keepOriginals: true,
     nameplate: { ratedCapacityAh: 100, name: 'Wren 24' },
@@ -120,7 +138,12 @@ it('folds one entry of every subject but the live tests into its place, newest s
     state: 'liveOpen',
     afterwards: { fate: 'in-parts' },
     words: { opinion: 'Neat work.' },
-    newestAt: stampAt(9000),
+    closings: [{ ...closing, sha256: HASH_1 }],
+    reopenings: [{ ...reopening, id: CALLOUT_1 }],
+    attachments: [{ ...attachment, id: CALLOUT_2 }],
+    sheet: { now: 'revising', sha256: HASH_1, revision: 1, reason: 'A photo was found.', openedAtMs: 11_000 },
+    newestAt: stampAt(12_000),
+    sheetAt: stampAt(9000),
     setAside: [],
   });
 });

@@ -28,3 +28,26 @@ export function photoValue(made = stampAt(1000)) {
 export function leader(photoId: string, made: string) {
   return { photoId, kind: 'leader', points: [[0.1, 0.2], [0.5, 0.25]], text: 'lifted weld', made }; // biome-ignore format: one line
 }
+
+export const HASH_1 = '1a'.repeat(32);
+export const HASH_2 = '2b'.repeat(32);
+export const HASH_3 = '3c'.repeat(32);
+
+/** A closing as it is written; of a later revision, `more` says what it takes the place of and why. */
+export function closingValue(revision: number, more: { after?: string; reason?: string } = {}) {
+  return {
+    revision,
+    closedAtMs: revision * 10_000,
+    appVersion: '0.4.0',
+    byteCount: 123_456,
+    entriesSha256: 'e'.repeat(64),
+    score: { low: 14.5, high: 19.5 },
+    verdict: { low: 'workshopFirst', high: 'workshopFirst' },
+    settled: false,
+    ...more,
+  };
+}
+
+export function attachmentValue(kind: 'makerReply' | 'correction', to: string, made = stampAt(1000)) {
+  return { kind, text: 'The lug is 35 mm².', from: 'Wren Works', on: '2026-12-03', to, made };
+}

@@ -17,7 +17,7 @@ const allText = (sheet: Sheet) => plain(JSON.stringify(sheet));
 describe('an unsettled pack with two findings', () => {
   const sheet = hutSheet();
 
-  it('has these twelve sections and these blocks, none more', () => {
+  it('has these thirteen sections and these blocks, none more', () => {
     expect(sheet.sections.map(({ id, blocks }) => [id, blocks.map(({ kind }) => kind).join(' ')])).toEqual([
       ['result', 'verdict rule figures paragraph zones'],
       ['findings', 'finding finding'],
@@ -29,6 +29,7 @@ describe('an unsettled pack with two findings', () => {
       ['afterwards', 'table paragraph'],
       ['words', 'quote paragraph'],
       ['answers', 'answers answers answers'],
+      ['closing', 'paragraph'],
       ['sources', 'subhead list subhead list subhead list paragraph paragraph'],
       ['cautions', 'list'],
     ]);
@@ -38,7 +39,7 @@ describe('an unsettled pack with two findings', () => {
     expect(sheet.title).toBe('Wren 24 · sample 1');
     expect(plain(sheet.head.overline)).toBe('Build-quality sheet · 25 November 2026');
     expect(plain(sheet.head.line)).toBe('25.6 V 100 Ah · sample 1 · bought');
-    expect(sheet.head.marks).toEqual(['invented demo', 'draft checklist']);
+    expect(sheet.head.marks).toEqual(['not closed', 'invented demo', 'draft checklist']);
     expect(sheet.demoMark).toBe('invented demo');
     expect(plain(sheet.head.caution)).toBe('One sample, as found on 25 November 2026. No certification.');
   });
@@ -228,7 +229,7 @@ it('shows one figure, the nearest tenth, once everything is settled: 48.75 → 4
 
 it('is headed “Short route: 5 of 7 asked” and leaves the other two out of every list', () => {
   const sheet = hutSheet(hutRecord({ route: 'short' }));
-  expect(sheet.head.marks).toEqual(['invented demo', 'draft checklist', 'Short route: 5 of 7 asked']);
+  expect(sheet.head.marks).toEqual(['not closed', 'invented demo', 'draft checklist', 'Short route: 5 of 7 asked']);
   expect(pick(sheet, 'answers', 'answers').flatMap(({ rows }) => rows.map(({ itemId }) => itemId))).toEqual([
     'case-lid',
     'metal-floor',
@@ -258,7 +259,7 @@ it('makes a sheet of an empty record: no name, no date, nothing promised, everyt
     overline: 'Build-quality sheet',
     name: 'Pack without a name',
     line: '',
-    marks: ['draft checklist'],
+    marks: ['not closed', 'draft checklist'],
   });
   expect(pick(sheet, 'result', 'rule')[0]?.figures).toBe('0.0–100.0');
   expect(pick(sheet, 'open', 'list').map(({ items }) => items.length)).toEqual([7, 1]);

@@ -44,7 +44,7 @@ describe('read back by another program', () => {
     });
   });
 
-  it('holds title, British English, the record’s newest time and an outline of 12 sections and 2 findings', async () => {
+  it('holds title, British English, the record’s newest time and an outline of 13 sections and 2 findings', async () => {
     const { title, language, created, bookmarks } = await readPdf(await bytes);
     expect(title).toBe('Wren 24 · sample 1');
     expect(language).toBe('en-GB');
@@ -62,6 +62,7 @@ describe('read back by another program', () => {
       'Opinion and reply',
       'Every answer',
       'Further photos',
+      'Closed and revised',
       'Sources',
       'Cautions',
     ]);
