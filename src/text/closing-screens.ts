@@ -20,9 +20,12 @@ export const closingWords = {
     lead: 'Closing seals answers, checklist and score: their JSON is kept, and its SHA-256 is printed on the sheet. Photos are sealed by their own hashes. A later change makes a new revision, with the reason.',
     reason: (reason: string) => `Why there is a revision: ${reason}`,
     stillOpen: 'Still open; the sheet says so:',
-    unsettled: (count: number, asked: number) => `${count} of ${asked} items not settled`,
-    facts: (count: number) => `${count} ${count === 1 ? 'fact' : 'facts'} about the pack not settled`,
-    noPhoto: (count: number) => `${count} ${count === 1 ? 'item' : 'items'} without the photo asked for`,
+    unsettled: (titles: readonly string[], asked: number) =>
+      `${titles.length} of ${asked} items not settled: ${some(titles)}`,
+    facts: (asks: readonly string[]) =>
+      `${asks.length} ${asks.length === 1 ? 'fact' : 'facts'} about the pack not settled: ${some(asks)}`,
+    noPhoto: (titles: readonly string[]) =>
+      `${titles.length} ${titles.length === 1 ? 'item' : 'items'} without the photo asked for: ${some(titles)}`,
     noFate: 'what became of the sample is not said',
     nothingOpen: 'Every item asked is settled and has its photo.',
     now: 'Close it',
@@ -47,7 +50,7 @@ export const closingWords = {
   },
 
   line: (revision: number) => `Closed, revision ${revision}`,
-  lineHint: 'A change asks why and makes the next revision.',
+  lineHint: 'A change asks why.',
   station: {
     closed: (revision: number) => `closed, revision ${revision}`,
     revising: (next: number) => `revision ${next} in the making`,
@@ -65,8 +68,6 @@ export const closingWords = {
   look: 'look at it',
   now: 'this one',
   toNewest: (revision: number) => `To revision ${revision}`,
-  notNow: (revision: number, by: number) => `Revision ${revision} as it was sealed; revision ${by} took its place.`,
-  lookedAt: (revision: number) => `Revision ${revision} as it was sealed. The sheet was opened again since.`,
 
   attach: {
     part: 'Attached after closing',
@@ -81,6 +82,12 @@ export const closingWords = {
     takeAwayAsk: 'Take it off the sheet? It cannot be edited, but a new one can be attached.',
   },
 };
+
+/** The first few by name; the sheet itself lists them all. */
+function some(names: readonly string[]): string {
+  const left = names.length - 4;
+  return left > 1 ? `${names.slice(0, 4).join(', ')} and ${left} more` : names.join(', ');
+}
 
 /** A SHA-256 in groups of four digits, to be read aloud and compared. */
 export function hashGroups(sha256: string): string[] {

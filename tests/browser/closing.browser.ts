@@ -71,7 +71,7 @@ it('an open sheet says so; closing lists what is open, and a write that fails cl
   await page.locator('.sheet').getByText(sheetClosingWords.standing.open).first().waitFor();
   await tapButton(page, say.close);
   const dialog = page.getByRole('dialog', { name: say.dialog.title(1) });
-  await dialog.getByText(say.dialog.noPhoto(1)).waitFor();
+  await dialog.getByText(say.dialog.noPhoto([POSTS.title])).waitFor();
   expect(await faults(page)).toEqual([]);
   const mend = await failWrites(page, 'aborted');
   await tapButton(page, say.dialog.now);
@@ -140,14 +140,14 @@ it('being revised it asks no more; revision 2 lists both, and revision 1 is stil
   await goTo(page, `#/${packId}`);
   await page.getByText(say.station.revising(2)).waitFor();
   await toSheet();
-  await page.locator('[data-standing="revising"]').getByText('The photo was forgotten.').waitFor();
+  await page.locator('.sheet').getByText('The photo was forgotten.').first().waitFor();
   await closeIt(say.closeNext(2));
   const [one, two] = (await closings()).sort((a, b) => (a.at < b.at ? -1 : 1));
   expect(two?.v).toMatchObject({ revision: 2, reason: 'The photo was forgotten.', after: one?.key[2] });
   const sheet = page.locator('.sheet');
   await sheet.getByText('One side only.').first().waitFor();
   await page.locator('.lines').getByText(say.revision(1)).tap();
-  await page.getByText(say.notNow(1, 2)).waitFor();
+  await link(page, say.toNewest(2)).waitFor();
   await sheet
     .getByText(/Revision 1, replaced by revision 2/)
     .first()

@@ -2,7 +2,6 @@ import { useState } from 'preact/hooks';
 import { nextRevision } from '../../record/fold-closings.ts';
 import { hashGroups, closingWords as say } from '../../text/closing-screens.ts';
 import { formatMoment } from '../../text/format-day.ts';
-import { sheetClosingWords } from '../../text/sheet-closing.ts';
 import { utcOffsetMinutes } from '../clock.ts';
 import { hrefTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
@@ -20,7 +19,7 @@ interface StandingPartProps {
   comeIn: ComeIn | null;
 }
 
-/** Over the sheet: whether it is closed, its SHA-256 and JSON if it is, the way to close it if not. */
+/** Over the sheet, which says itself how it stands: SHA-256 and JSON of a closed one, the way to close another. */
 export function StandingPart({ session, shown, title, comeIn }: StandingPartProps) {
   const [asking, setAsking] = useState(false);
   const record = session.record.value;
@@ -31,17 +30,6 @@ export function StandingPart({ session, shown, title, comeIn }: StandingPartProp
     const next = nextRevision(record);
     return (
       <section class="stack" data-standing={sheet.now}>
-        {sheet.now === 'revising' ? (
-          <p class="notice calm small">
-            {sheetClosingWords.standing.revising({
-              ...sheet,
-              next,
-              since: formatMoment(sheet.openedAtMs, utcOffsetMinutes(sheet.openedAtMs)),
-            })}
-          </p>
-        ) : (
-          <p class="small muted">{sheetClosingWords.standing.open}</p>
-        )}
         <button type="button" class="button" onClick={() => setAsking(true)}>
           {next === 1 ? say.close : say.closeNext(next)}
         </button>
@@ -57,20 +45,14 @@ export function StandingPart({ session, shown, title, comeIn }: StandingPartProp
         <strong>{say.closedOn(revision, formatMoment(closedAtMs, utcOffsetMinutes(closedAtMs)))}</strong>
       </p>
       {!isNewest && newest && (
-        <>
-          <p class="notice calm small">{say.notNow(revision, newest.revision)}</p>
-          <a class="button" href={hrefTo(session.packId, 'sheet')}>
-            {say.toNewest(newest.revision)}
-          </a>
-        </>
+        <a class="button" href={hrefTo(session.packId, 'sheet')}>
+          {say.toNewest(newest.revision)}
+        </a>
       )}
       {isNewest && sheet.now === 'revising' && (
-        <>
-          <p class="notice calm small">{say.lookedAt(revision)}</p>
-          <a class="button" href={hrefTo(session.packId, 'sheet')}>
-            {say.toNewest(nextRevision(record))}
-          </a>
-        </>
+        <a class="button" href={hrefTo(session.packId, 'sheet')}>
+          {say.toNewest(nextRevision(record))}
+        </a>
       )}
       {isNewest && comeIn && <ComeInNotice session={session} comeIn={comeIn} />}
       <p class="small muted">{say.hash}</p>

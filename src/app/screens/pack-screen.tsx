@@ -55,7 +55,8 @@ export function PackScreen({ session }: { session: PackSession }) {
   // Once the lid is off the closed pack's tests are over, whatever was left open.
   const passed: readonly Place[] = record.state === null ? ['photos'] : ['photos', 'live-tests'];
   const open = stations.find(({ done, closed, place }) => !done && !closed && !passed.includes(place));
-  const next = stops.length === 0 && open ? open : stations.find(({ place }) => place === 'sheet');
+  const isClosed = record.sheet.now === 'closed';
+  const next = stops.length === 0 && !isClosed && open ? open : stations.find(({ place }) => place === 'sheet');
   const verdict = verdictWords(grading.verdict);
   const begun = grading.settledCount > 0;
 
