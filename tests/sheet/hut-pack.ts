@@ -5,6 +5,7 @@ import type { PackRecord, RecordPhoto } from '../../src/record/pack-record.ts';
 import { type Checklist, checklistSchema } from '../../src/schema/checklist.ts';
 import { makeSheet } from '../../src/sheet/model/make-sheet.ts';
 import type { Sheet } from '../../src/sheet/model/sheet.ts';
+import type { SheetInput } from '../../src/sheet/model/sheet-context.ts';
 import { deepFreeze } from '../grading/deep-freeze.ts';
 
 /**
@@ -221,7 +222,11 @@ export function hutPhoto(place: number, given: Partial<RecordPhoto> = {}): Recor
   };
 }
 
-export function hutSheet(record: PackRecord = hutRecord(), definition: Checklist = HUT_CHECKLIST): Sheet {
+export function hutSheet(
+  record: PackRecord = hutRecord(),
+  definition: Checklist = HUT_CHECKLIST,
+  given: Partial<SheetInput> = {},
+): Sheet {
   return makeSheet({
     definition,
     definitionSha256: 'c'.repeat(64),
@@ -231,5 +236,6 @@ export function hutSheet(record: PackRecord = hutRecord(), definition: Checklist
     units: 'metric',
     locale: 'en',
     utcOffsetMinutes: 60,
+    ...given,
   });
 }
