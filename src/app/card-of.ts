@@ -52,6 +52,7 @@ export function bareCard(record: PackRecord): PackCard {
     photoId: record.photos[0]?.id ?? null,
     photoCount: record.photos.length,
     changedAtMs: 0,
+    ...(record.sheet.now === 'closed' && { closed: record.sheet.revision }),
     gone: !record.here,
   };
 }
