@@ -43,10 +43,10 @@ export const sheetClosingWords = {
   unknownRevision: 'a revision that is not on this phone',
   reason: 'Why it was made',
   replacedBy: 'Replaced by',
-  cameTo: 'What it came to',
-  withheld: 'score withheld',
+  verdict: 'Verdict it came to',
+  score: 'Score it came to',
+  withheld: 'withheld',
   noScore: 'nothing to score',
-  score: (score: string) => `score ${score}`,
   sha256: (revision: number) => `SHA-256 of the JSON of revision ${revision}`,
   check:
     'The SHA-256 is that of the sheet’s JSON file: answers, checklist and every figure. With that file anyone can check it: sha256sum prints the same digits, and “Recheck a sheet” in Keep works every figure out again.',

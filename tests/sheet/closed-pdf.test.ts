@@ -86,3 +86,18 @@ it('comes out as the same bytes a second later, and as others once something is 
   const attached = closedSheet({ ...CLOSED_ONCE, attachments: [attachment({ to: HASH_1 })] });
   expect(sha256(await write(attached))).not.toBe(first);
 });
+
+it('never prints a SHA-256 on another page than the revision it is of, wherever the page ends', async () => {
+  for (let lineCount = 0; lineCount < 48; lineCount += 3) {
+    const sheet = closedSheet({ ...CLOSED_TWICE, words: { opinion: 'A line.\n'.repeat(lineCount) } });
+    const { pages } = await readPdf(await write(sheet));
+    for (const { text } of pages) {
+      for (const [head, group] of [
+        ['Revision 2, this sheet', 'ba78 16bf'],
+        ['Revision 1 Closed', '649b 934c'],
+      ] as const) {
+        expect(text.includes(head)).toBe(text.includes(group));
+      }
+    }
+  }
+});

@@ -54,7 +54,8 @@ describe('a sheet closed once', () => {
       '# Revision 1, this sheet',
       [
         'Closed: 25 November 2026, 10:02 (UTC+01:00) / with Underlid 0.4.0',
-        'What it came to: Workshop first · score 14.5–19.5',
+        'Verdict it came to: Workshop first',
+        'Score it came to: 14.5–19.5',
       ].join('\n'),
       'SHA-256 of the JSON of revision 1: e3b0 c442 98fc 1c14 9afb f4c8 996f b924 27ae 41e4 649b 934c a495 991b 7852 b855',
       expect.stringMatching(/^muted: The SHA-256 is that of the sheet’s JSON file.*sha256sum.*Recheck a sheet.*Keep/),
@@ -89,16 +90,18 @@ describe('a sheet closed once', () => {
 describe('a score that was withheld, and one of which there is nothing', () => {
   const cameTo = (given: Partial<typeof FIRST>) => {
     const sheet = closedSheet({ ...CLOSED_ONCE, closings: [{ ...FIRST, score: null, ...given }] });
-    return lines(sheet, 'closing')[1]?.split('\n')[1];
+    return lines(sheet, 'closing')[1]?.split('\n').slice(1);
   };
 
   it('are said in words', () => {
-    expect(cameTo({ verdict: { low: 'stop', high: 'stop' } })).toBe(
-      'What it came to: Stop: treat as damaged · score withheld',
-    );
-    expect(cameTo({ verdict: { low: 'noFinding', high: 'noFinding' } })).toBe(
-      'What it came to: No finding on this sample · nothing to score',
-    );
+    expect(cameTo({ verdict: { low: 'stop', high: 'stop' } })).toEqual([
+      'Verdict it came to: Stop: treat as damaged',
+      'Score it came to: withheld',
+    ]);
+    expect(cameTo({ verdict: { low: 'noFinding', high: 'noFinding' } })).toEqual([
+      'Verdict it came to: No finding on this sample',
+      'Score it came to: nothing to score',
+    ]);
   });
 });
 
@@ -113,14 +116,16 @@ describe('revision 2', () => {
         'Closed: 3 December 2026, 00:40 (UTC+01:00) / with Underlid 0.4.0',
         'Takes the place of: revision 1 of 25 November 2026, 10:02',
         'Why it was made: The lug was crimped again before it was sent',
-        'What it came to: No serious finding, mind the list · score 48.3',
+        'Verdict it came to: No serious finding, mind the list',
+        'Score it came to: 48.3',
       ].join('\n'),
       `SHA-256 of the JSON of revision 2: ${HASH_2_GROUPS}`,
       '# Revision 1',
       [
         'Closed: 25 November 2026, 10:02 (UTC+01:00) / with Underlid 0.4.0',
         'Replaced by: revision 2 of 3 December 2026, 00:40',
-        'What it came to: Workshop first · score 14.5–19.5',
+        'Verdict it came to: Workshop first',
+        'Score it came to: 14.5–19.5',
       ].join('\n'),
       expect.stringMatching(/^SHA-256 of the JSON of revision 1: e3b0 c442/),
     ]);

@@ -55,12 +55,13 @@ function rowsOf(closing: RecordClosing, context: SheetContext): TableBlock['rows
     ...(after === undefined ? [] : [{ label: say.takesPlaceOf, value: before ? named(before) : say.unknownRevision }]),
     ...(reason === undefined ? [] : [{ label: say.reason, value: reason.trim() }]),
     ...(by.after === closing.sha256 ? [{ label: say.replacedBy, value: named(by) }] : []),
-    { label: say.cameTo, value: cameTo(closing) },
+    { label: say.verdict, value: verdictWords(closing.verdict).title },
+    { label: say.score, value: scoreWords(closing) },
   ];
 }
 
-/** "Workshop first · score 14.5–19.5", as everywhere on the sheet. */
-function cameTo({ verdict, score, settled }: RecordClosing): string {
-  const withheld = verdict.high === 'stop' ? say.withheld : say.noScore;
-  return `${verdictWords(verdict).title} · ${score === null ? withheld : say.score(formatScore(score, settled))}`;
+/** "14.5–19.5", as everywhere on the sheet. */
+function scoreWords({ verdict, score, settled }: RecordClosing): string {
+  if (score !== null) return formatScore(score, settled);
+  return verdict.high === 'stop' ? say.withheld : say.noScore;
 }

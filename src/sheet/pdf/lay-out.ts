@@ -17,6 +17,8 @@ export function layOut(desk: Desk, sheet: Sheet): Chunk[] {
     ...sheet.sections.flatMap((section) => {
       const chunks = section.blocks.flatMap((block, place) => {
         const laid = blockChunks(desk, block, section.headed);
+        // A SHA-256 stands on the page that says whose it is.
+        if (section.blocks[place + 1]?.kind === 'hash') return laid.map((chunk) => ({ ...chunk, keepWithNext: true }));
         // Words that lead a section in do not stay behind when what they lead to begins on the next page.
         if (section.headed && place === 0 && block.kind === 'paragraph' && section.blocks.length > 1) {
           return laid.map((chunk) => ({ ...chunk, keepWithNext: true }));
