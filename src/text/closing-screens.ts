@@ -55,7 +55,6 @@ export const closingWords = {
     closed: (revision: number) => `closed, revision ${revision}`,
     revising: (next: number) => `revision ${next} in the making`,
   },
-  card: 'closed',
 
   comeIn: (count: number | null) =>
     count === null

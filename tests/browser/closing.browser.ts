@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { SealedSheet } from '../../src/schema/sealed-sheet.ts';
+import { benchWords } from '../../src/text/bench.ts';
 import { closingWords as say } from '../../src/text/closing-screens.ts';
 import { itemWords } from '../../src/text/item.ts';
 import { nameplateWords } from '../../src/text/nameplate.ts';
@@ -193,7 +194,7 @@ it('the bench card and the station say closed; undo asks why as well', async () 
   await tapButton(page, words.undo);
   await why(page).getByRole('button', { name: say.why.drop }).tap();
   await goTo(page, '#/');
-  await page.locator('.bench-card').getByText(say.card, { exact: true }).waitFor();
+  await page.locator('.bench-card').getByText(benchWords.closed, { exact: true }).waitFor();
 });
 
 it('entries that came in past it are counted, with the way to a revision that has them', async () => {

@@ -18,13 +18,14 @@ interface AttachDialogProps {
   /** The closing (its SHA-256) that it speaks of. */
   to: string;
   kind: AttachmentKind;
+  text: string;
+  onText: (text: string) => void;
   onClose: () => void;
 }
 
 /** A maker's reply or a correction for the closed sheet. What could not be saved stays here, to be tried again. */
-export function AttachDialog({ session, to, kind, onClose }: AttachDialogProps) {
+export function AttachDialog({ session, to, kind, text, onText, onClose }: AttachDialogProps) {
   const say = closingWords.attach;
-  const [text, setText] = useState('');
   const [from, setFrom] = useState('');
   const [on, setOn] = useState(localDay(nowMs.peek(), utcOffsetMinutes(nowMs.peek())));
   const [wrong, setWrong] = useState<string | null>(null);
@@ -39,11 +40,12 @@ export function AttachDialog({ session, to, kind, onClose }: AttachDialogProps) 
       made: null,
     };
     const problem = await session.putNowOrNever({ puts: [{ subject: 'attachment', part: randomId(), v }] });
-    if (problem === null) onClose();
-    else setWrong(writeProblems[problem]);
+    if (problem !== null) return setWrong(writeProblems[problem]);
+    onText('');
+    onClose();
   }
   return (
-    <Dialog title={say[kind]} onClose={() => text.trim() === '' && onClose()}>
+    <Dialog title={say[kind]} onClose={onClose}>
       <div class="field">
         <label for="attachment-text">{say.text[kind]}</label>
         <div class="box">
@@ -52,7 +54,7 @@ export function AttachDialog({ session, to, kind, onClose }: AttachDialogProps) 
             rows={5}
             maxLength={MAX_NOTE}
             value={text}
-            onInput={(event) => setText(event.currentTarget.value)}
+            onInput={(event) => onText(event.currentTarget.value)}
           />
         </div>
       </div>

@@ -12,6 +12,8 @@ import { AttachDialog, type AttachmentKind } from './attach-dialog.tsx';
 export function AttachmentsPart({ session, to }: { session: PackSession; to: string }) {
   const say = closingWords.attach;
   const [attaching, setAttaching] = useState<AttachmentKind | null>(null);
+  /** What was typed and not attached: there again when its dialog is. */
+  const [drafts, setDrafts] = useState({ makerReply: '', correction: '' });
   const { attachments, closings } = session.record.value;
   return (
     <section class="stack">
@@ -30,7 +32,16 @@ export function AttachmentsPart({ session, to }: { session: PackSession; to: str
           {say[kind]}
         </button>
       ))}
-      {attaching && <AttachDialog session={session} to={to} kind={attaching} onClose={() => setAttaching(null)} />}
+      {attaching && (
+        <AttachDialog
+          session={session}
+          to={to}
+          kind={attaching}
+          text={drafts[attaching]}
+          onText={(text) => setDrafts({ ...drafts, [attaching]: text })}
+          onClose={() => setAttaching(null)}
+        />
+      )}
     </section>
   );
 }

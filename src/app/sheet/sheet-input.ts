@@ -8,9 +8,13 @@ import type { SealedSheetHere } from '../closing/sealed-content.ts';
 import type { PackSession } from '../state/pack-session.ts';
 import { settings } from '../state/settings.ts';
 
-/** The sheet of a record as it stands. */
-export function openSheetInput(session: PackSession, since: Since | null): SheetInput {
-  const record = session.record.value;
+/** The sheet of a record as it stands. `isAsSealed`: a closed one whose JSON is not here still says what was sealed. */
+export function openSheetInput(
+  session: PackSession,
+  { since, isAsSealed }: { since: Since | null; isAsSealed: boolean },
+): SheetInput {
+  const now = session.record.value;
+  const record: PackRecord = isAsSealed ? now : { ...now, sheet: { now: 'open' } };
   const { definition, earlier } = session;
   return {
     definition: definition.definition,

@@ -47,7 +47,10 @@ export function SheetPage({ session, id }: { session: PackSession; id: string })
   const sheet = makeSheet(
     read?.state === 'here'
       ? sealedSheetInput(read, { record, sinceClosing: comeIn?.count ?? 0 })
-      : openSheetInput(session, since === 'reading' ? null : since),
+      : openSheetInput(session, {
+          since: since === 'reading' ? null : since,
+          isAsSealed: standing.now !== 'closed' || comeIn === null,
+        }),
   );
   const revision = read?.state === 'here' ? read.content.sealed.revision : null;
   return (
