@@ -12,14 +12,14 @@ import { builtInItem } from '../checklists/built-in.ts';
 import { readPdf } from '../sheet/read-pdf.ts';
 import { tooSmall, tooWide, violations } from './driver/access-checks.ts';
 import { cameraRoll } from './driver/camera-roll.ts';
-import { storedEntries, storedValue } from './driver/database.ts';
+import { everythingStored, storedEntries, storedValue } from './driver/database.ts';
 import { failWrites } from './driver/failing-writes.ts';
 import { answer, beginPack, writeNote } from './driver/job.ts';
 import { launchBrowser } from './driver/launch.ts';
-import { emptyPhone, type Phone } from './driver/phone.ts';
+import { appUrl, emptyPhone, type Phone } from './driver/phone.ts';
 import { photograph } from './driver/photo.ts';
 import { saved, savePdf } from './driver/save.ts';
-import { button, expectTitle, goTo, link, tapButton } from './driver/screen.ts';
+import { button, goTo, link, tapButton } from './driver/screen.ts';
 
 const POSTS = builtInItem('terminal-posts');
 const HANDLES = builtInItem('handles');
@@ -224,7 +224,42 @@ it('entries that came in past it are counted, with the way to a revision that ha
   await page.locator('.sheet').getByText('From another phone.').waitFor();
 });
 
+it('a page that ends at 8 moments of closing leaves the sheet open or closed with its JSON, never half', async () => {
+  const { context } = phone;
+  const outcomes: string[] = [];
+  for (const waitMs of [0, 2, 4, 8, 16, 32, 64, 400]) {
+    const page = await context.newPage();
+    await page.goto(appUrl(`#/${packId}/sheet`));
+    const before = await closings();
+    await page.getByRole('button', { name: /^Close revision/ }).tap();
+    await page.getByRole('button', { name: say.dialog.now }).tap();
+    await page.waitForTimeout(waitMs);
+    await page.close();
+    const stored = await everythingStored(phone.page);
+    const after = await closings();
+    const sealed = stored.bytes.filter(({ store }) => store === 'sealed').map(({ bytes }) => sha256(bytes));
+    expect(sealed.sort()).toEqual(after.map(({ key }) => key[2]).sort());
+    outcomes.push(after.length > before.length ? 'closed' : 'open');
+    if (after.length > before.length) await openAgain(phone.page);
+  }
+  expect(outcomes).toContain('closed');
+});
+
+/** So that the next round can close it again. */
+async function openAgain(page: Page): Promise<void> {
+  await toSheet();
+  await goTo(page, `#/${packId}/item/${HANDLES.id}`);
+  const other = (await page.locator('[data-grade="weak"]').getAttribute('aria-checked')) === 'true' ? 'failed' : 'weak';
+  await page.locator(`[data-grade="${other}"]`).tap();
+  await why(page).getByLabel(say.why.reason).fill('Round.');
+  await why(page)
+    .getByRole('button', { name: /^Make revision/ })
+    .tap();
+  await expect
+    .poll(async () => storedValue(await storedEntries(page), 'answer', HANDLES.id))
+    .toMatchObject({ grade: other });
+}
+
 it('made no complaint', async () => {
-  await expectTitle(phone.page, 'Sheet');
   expect(phone.complaints.filter((text) => !text.includes('forced'))).toEqual([]);
 });
