@@ -1,4 +1,5 @@
 import type { PackRecord } from '../../src/record/pack-record.ts';
+import type { Entry } from '../../src/schema/entry.ts';
 
 /** What a record of version 2 could not have: by hand. */
 const NEW_IN_3 = {
@@ -31,5 +32,10 @@ const NEW_IN_2 = {
   },
 } as const satisfies Partial<PackRecord>;
 
-/** By version: what its records gain, empty, when they are folded today. */
-export const NEW_SINCE: Readonly<Record<number, object>> = { 1: { ...NEW_IN_2, ...NEW_IN_3 }, 2: NEW_IN_3 };
+const NEW_SINCE: Readonly<Record<number, object>> = { 1: { ...NEW_IN_2, ...NEW_IN_3 }, 2: NEW_IN_3 };
+
+/** What a record of an earlier version gains when it is folded today: what is new is empty, but for what dates its sheet. */
+export function newSince(version: number, packId: string, entries: readonly Entry[]): object {
+  const dating = entries.filter(({ key }) => key[0] === packId && !(key[1] === 'pack' && key[2] === 'made'));
+  return { ...NEW_SINCE[version], sheetAt: dating.map(({ at }) => at).sort().at(-1) }; // biome-ignore format: one line
+}

@@ -3,7 +3,7 @@ import { OUR_LADDER } from '../../src/migrations/lift-entry.ts';
 import { foldRecord } from '../../src/record/fold-record.ts';
 import type { Entry } from '../../src/schema/entry.ts';
 import type { UndoStep } from '../../src/storage/undo-steps.ts';
-import { NEW_SINCE } from '../migrations/new-since.ts';
+import { newSince } from '../migrations/new-since.ts';
 import { watchedLadder } from '../migrations/watched-ladder.ts';
 import { OTHER_PACK } from '../record/made-entries.ts';
 import { EARLIER_VERSIONS, type EarlierVersion, everyRow, layOut, type Rows, sorted } from './earlier-versions.ts';
@@ -62,8 +62,9 @@ describe.each(EARLIER_VERSIONS)('a database of version $version', (earlier) => {
   it('gives back every record as it was, its card, its bytes and its definitions', async () => {
     const store = await storeOn(await phoneOf(earlier));
     for (const record of earlier.records()) {
-      const folded = foldRecord(record.packId, await store.entriesOf(record.packId));
-      expect(folded).toEqual({ ...record, ...NEW_SINCE[version] });
+      const entries = await store.entriesOf(record.packId);
+      const folded = foldRecord(record.packId, entries);
+      expect(folded).toEqual({ ...record, ...newSince(version, record.packId, entries) });
       for (const { id, keptOriginal } of folded.photos) {
         expect((await store.photo(id))?.bytes.byteLength).toBeGreaterThan(100);
         expect(await store.photo(id, 'thumbs')).not.toBeNull();

@@ -125,7 +125,8 @@ describe('sealed sheets', () => {
   });
 
   it('says that one is missing when its closing is there and its bytes are not', async () => {
-    const value = { revision: 1, closedAtMs: 1, appVersion: '0.1.0', byteCount: 10, entriesSha256: 'e'.repeat(64) };
+    const cameTo = { score: null, verdict: { low: 'stop', high: 'stop' }, settled: true };
+    const value = { revision: 1, closedAtMs: 1, appVersion: '0.1.0', byteCount: 10, entriesSha256: 'e'.repeat(64), ...cameTo }; // biome-ignore format: one line
     const zip = await forge(
       sound,
       withEntries((all) => all.push(entry('closing', 'f'.repeat(64), value))),
