@@ -11,6 +11,8 @@ export interface MakeSafeDraft {
   company: MakeSafe['company'] | null;
   photoId: string | null;
   acknowledged: string[];
+  /** When it was passed with, should the passage still wait to be written. */
+  passedAtMs?: number;
 }
 
 /** What is still missing before the gate opens, in words. */

@@ -56,7 +56,7 @@ export function MakeSafeScreen({ session }: { session: PackSession }) {
       acknowledged: cautions.map(({ id }) => id),
     };
     const first = record.state === null;
-    setDraft(draft);
+    setDraft({ ...draft, passedAtMs });
     const saved = await session.put({
       puts: [
         { subject: 'makeSafe', part: randomId(), v },
@@ -70,7 +70,7 @@ export function MakeSafeScreen({ session }: { session: PackSession }) {
   }
 
   // Written at a later try: what it was passed with must not stand ticked at the next passage.
-  const isUsed = kept.photoId !== null && kept.photoId === gate.last?.coveredTerminalsPhoto;
+  const isUsed = kept.passedAtMs !== undefined && kept.passedAtMs === gate.last?.passedAtMs;
   const isWritten = session.saving.value.now === 'saved';
   useEffect(() => {
     if (isUsed && isWritten) setDraft(null);
