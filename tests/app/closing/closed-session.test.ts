@@ -5,7 +5,9 @@ import { comeInSince } from '../../../src/app/closing/come-in.ts';
 import { readSealedSheet } from '../../../src/app/closing/sealed-content.ts';
 import { reopeningPuts } from '../../../src/app/state/closed-guard.ts';
 import type { PackSession } from '../../../src/app/state/pack-session.ts';
+import type { Entry } from '../../../src/schema/entry.ts';
 import type { SealedSheet } from '../../../src/schema/sealed-sheet.ts';
+import { HUT_SEAL } from '../../sheet/sealed/hut-seal.ts';
 import { cardOf } from '../../storage/open-test-store.ts';
 import { HUT, hutSession, openedAgain, tidyIs } from './hut-session.ts';
 
@@ -216,4 +218,30 @@ it('a change held back is written by the second tab’s reason where that tab ha
   await session.decide('Mine.');
   expect(await done).toBe(true);
   expect(session.record.value.reopenings.map(({ reason }) => reason)).toEqual(['Opened elsewhere.']);
+});
+
+it('tells of a change that arrives while the JSON is being sealed, as of a photo that was still read: 1 in no revision', async () => {
+  const { session } = await hutSession();
+  const { digest } = crypto.subtle;
+  vi.spyOn(crypto.subtle, 'digest').mockImplementationOnce(async (...given) => {
+    expect(await session.put(tidyIs('failed'))).toBe(true);
+    return digest.apply(crypto.subtle, given);
+  });
+  expect(await closeSheet(session, CLOSED_MS)).toBeNull();
+  expect(gradeOf(session)).toBe('failed');
+  expect(session.record.value.sheet.now).toBe('closed');
+  expect(await comeInSince(session)).toEqual({ count: 1 });
+});
+
+it('closes nothing whose JSON no phone would recheck: a record of 10 001 entries', async () => {
+  const { store } = await hutSession();
+  const { at, by } = HUT_SEAL.entries[0] as Entry;
+  const many = Array.from(
+    { length: 10_001 },
+    (_, place): Entry => ({ key: [HUT, 'later', `p${place}`], v: 1, at, by }),
+  );
+  const session = await openedAgain(store, many);
+  await expect(closeSheet(session, CLOSED_MS)).rejects.toThrow(RangeError);
+  expect(session.record.value.sheet).toEqual({ now: 'open' });
+  expect((await store.entriesOf(HUT)).filter(({ key }) => key[1] === 'closing')).toEqual([]);
 });

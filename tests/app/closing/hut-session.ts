@@ -1,5 +1,6 @@
 import { PackSession } from '../../../src/app/state/pack-session.ts';
 import { setStore } from '../../../src/app/state/store.ts';
+import type { Entry } from '../../../src/schema/entry.ts';
 import type { Put, Store } from '../../../src/storage/store.ts';
 import { HUT_CHECKLIST } from '../../sheet/hut-pack.ts';
 import { HUT_SEAL } from '../../sheet/sealed/hut-seal.ts';
@@ -22,9 +23,9 @@ export async function hutSession(
   return { phone, store, session: await openedAgain(store) };
 }
 
-/** As after a reload of the page. */
-export async function openedAgain(store: Store): Promise<PackSession> {
-  return new PackSession(HUT, LOADED, await store.entriesOf(HUT));
+/** As after a reload of the page; `more` entries lie beside those that are stored. */
+export async function openedAgain(store: Store, more: readonly Entry[] = []): Promise<PackSession> {
+  return new PackSession(HUT, LOADED, [...(await store.entriesOf(HUT)), ...more]);
 }
 
 export const tidyIs = (grade: string) => ({
