@@ -70,7 +70,11 @@ describe('a sealed sheet as it was sealed', () => {
     ['laid out anew', JSON.stringify(JSON.parse(HUT), null, 2)],
     ['with other line ends and a byte order mark', `\ufeff${JSON.stringify(JSON.parse(HUT), null, '\t').replaceAll('\n', '\r\n')}`], // biome-ignore format: one line
     ['with one space behind it', `${HUT} `],
-    ['with a name twice, of which JSON takes the last', HUT.replace('{', '{"appVersion":"9.9.9",')],
+    [
+      'with numbers written otherwise: 640.0 and 6.4e2',
+      HUT.replace('"v":640', '"v":640.0').replace('"v":640.0', '"v":6.4e2'),
+    ],
+    ['with letters written by number', HUT.replace('"Wren 24"', '"\\u0057ren 24"')],
   ])('is the same content but other bytes when %s', (_, text) => {
     const result = rechecked(text);
     expect(linesOf(result)).toEqual([]);
@@ -188,6 +192,11 @@ describe('what is refused, with the part, the place and the reason', () => {
       'a prototype key',
       HUT.replace('"figures":{', '"figures":{"__proto__":1,'),
       { outcome: 'damaged', part: 'shape', reason: 'holds the forbidden key "__proto__"' },
+    ],
+    [
+      'a name twice, of which some readers take the first and some the last: another score before the sealed one',
+      HUT.replace('"figures":{', '"figures":{"grading/score/low":99,'),
+      { outcome: 'damaged', part: 'shape', reason: 'a name stands twice in one of its objects' },
     ],
     [
       'half a character',

@@ -9,6 +9,7 @@ import type { Checklist } from '../../../schema/checklist.ts';
 import type { DefinitionReference } from '../../../schema/definition-reference.ts';
 import type { Entry } from '../../../schema/entry.ts';
 import { whyNotPlainJson } from '../../../schema/plain-json.ts';
+import { hasRepeatedNames } from '../../../schema/repeated-names.ts';
 import { SCHEMA_VERSION } from '../../../schema/schema-version.ts';
 import {
   MAX_SEALED_BYTES,
@@ -55,6 +56,7 @@ export function readSealed(text: string, liftEntry: LiftEntry): SealedContent | 
   if (typeof value.schemaVersion === 'number' && value.schemaVersion > SCHEMA_VERSION) return { outcome: 'newer' };
   const unsafe = whyNotPlainJson(value);
   if (unsafe !== null) return damaged('shape', '', unsafe);
+  if (hasRepeatedNames(text, value)) return damaged('shape', '', 'a name stands twice in one of its objects');
   const shape = v.safeParse(sealedSheetSchema, value);
   if (!shape.success) return damaged('shape', v.getDotPath(shape.issues[0]) ?? '', shape.issues[0].message);
 
