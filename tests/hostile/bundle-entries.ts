@@ -66,8 +66,8 @@ const ROWS: Row[] = [
   ['a photo of 30 000 px a side by its entry', refused('badEntry'), () => put(made('photo', 'f'.repeat(64), { zone: 'cells', widthPx: 30_000, heightPx: 30_000, byteCount: 1, originalSha256: PHOTO_ID, made: STAMP }))],
   ['a photo taken on the 99th of the 99th', refused('badEntry'), () => put(made('photo', 'f'.repeat(64), { zone: 'cells', widthPx: 64, heightPx: 48, byteCount: 1, originalSha256: PHOTO_ID, takenAt: '2026-99-99T10:00:00', made: STAMP }))],
   ['a state entered at 1e308 ms', refused('badEntry'), () => put(made('state', 'apart', { enteredAtMs: 1e308, leftBehind: [] }))],
-  ['a sheet closed in the year 275 760', refused('badEntry'), () => put(made('closing', 'f'.repeat(64), { revision: 1, closedAtMs: 8.64e15, appVersion: '1', byteCount: 1, entriesSha256: 'f'.repeat(64) }))],
-  ['a closing of itself', taken(), () => put(made('closing', 'f'.repeat(64), { revision: 1, closedAtMs: 1_764_000_000_000, appVersion: '1', byteCount: 1, entriesSha256: 'f'.repeat(64), after: 'f'.repeat(64), reason: 'x' }))],
+  ['a sheet closed in the year 275 760', refused('badEntry'), () => put(made('closing', 'f'.repeat(64), { ...cameTo, revision: 1, closedAtMs: 8.64e15, appVersion: '1', byteCount: 1, entriesSha256: 'f'.repeat(64) }))],
+  ['a closing of itself', taken(), () => put(made('closing', 'f'.repeat(64), { ...cameTo, revision: 1, closedAtMs: 1_764_000_000_000, appVersion: '1', byteCount: 1, entriesSha256: 'f'.repeat(64), after: 'f'.repeat(64), reason: 'x' }))],
   ['a record carried over from itself', taken(), () => forged(withEntries((all) => [...all, made('pack', 'carriedFrom', all.find(({ key }) => key[2] === 'checklist')?.v)]))],
   ['a retest of itself', taken(), () => put(made('pack', 'retestOf', { packId: SOUND_PACK, kind: 'sample' }))],
   ['a photo linked to items that are not there', taken(), () => put(made('photoItem', `${PHOTO_ID}/not-there`, true), made('photoItem', `${'e'.repeat(64)}/cell-vents`, true))],
@@ -99,6 +99,9 @@ const ROWS: Row[] = [
     (name): Row => [`1e308 as ${name}`, refused('badEntry'), () => field(name, 1e308)],
   ),
 ]; // biome-ignore format: a table
+
+/** What any closing says it came to, so that only what is meant to be wrong is. */
+const cameTo = { score: null, verdict: { low: 'stop', high: 'stop' }, settled: false };
 
 export const BUNDLE_ENTRIES: HostileFile[] = ROWS.map(([name, expect, bytes]) => ({
   name,
