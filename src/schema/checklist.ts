@@ -2,12 +2,19 @@ import * as v from 'valibot';
 import { DERIVATIONS, type DerivationName, MEASURES, type MeasureName } from './figures.ts';
 import { gradeSchema } from './grade.ts';
 import { PACK_STATES, ROUTES } from './pack-states.ts';
-import { idSchema, lineSchema, sentenceSchema } from './text-limits.ts';
+import { idSchema as anyIdSchema, lineSchema, sentenceSchema } from './text-limits.ts';
 
 /**
  * Shape of a checklist definition file. What the shape alone cannot say (references, order of credits, short route …)
  * is in check-definition.ts.
  */
+
+/**
+ * Our choice: a sealed sheet has paths that hold two ids, and names in a file may have 200 letters (plain-json.ts). A
+ * sheet with longer ones could be closed, but neither rechecked nor restored.
+ */
+const MAX_ID = 60;
+const idSchema = v.pipe(anyIdSchema, v.maxLength(MAX_ID));
 
 /** MIL-STD-882E Table I categories, 1 catastrophic … 4 negligible, tailored as DESIGN §5 says. */
 export const severitySchema = v.picklist([1, 2, 3, 4]);

@@ -6,8 +6,11 @@ import canonicalize from 'canonicalize';
 import * as v from 'valibot';
 import { expect, it } from 'vitest';
 import { entriesText, sealedEntries } from '../../../src/record/sealed-entries.ts';
-import { sealedSheetSchema } from '../../../src/schema/sealed-sheet.ts';
+import { checkDefinition } from '../../../src/schema/check-definition.ts';
+import { type SealedSheet, sealedSheetSchema } from '../../../src/schema/sealed-sheet.ts';
+import { readSealed } from '../../../src/sheet/model/sealed/read-sealed.ts';
 import { sealedText } from '../../../src/sheet/model/sealed/sealed-text.ts';
+import { builtIn } from '../../checklists/built-in.ts';
 import { HUT_CHECKLIST, NEWEST_MS, stampAt } from '../hut-pack.ts';
 import { sha256, WREN_SEAL } from './demo-records.ts';
 import { HUT_SEAL, withValue } from './hut-seal.ts';
@@ -95,4 +98,29 @@ it('takes a pack that was put away and brought back for unchanged, and one with 
   );
   const changed = withValue(HUT_SEAL, ['answer', 'tidy'], { kind: 'grade', grade: 'weak', evidence: 'seen' });
   expect(entriesText(changed.entries)).not.toBe(before);
+});
+
+/** The built-in checklist with every id of an item, hazard or remedy filled up to so many letters, and a name of its own. */
+function withLongIds(letters: number): unknown {
+  const { items, hazards, remedies } = builtIn;
+  const ids = new Set([...items, ...hazards, ...remedies].map(({ id }) => id));
+  const filled = JSON.stringify({ ...builtIn, id: 'own-list' }, (name, value) =>
+    typeof value === 'string' && ids.has(value) && ['id', 'item', 'hazard', ''].includes(/^\d+$/.test(name) ? '' : name)
+      ? `${value}-`.padEnd(letters, 'x')
+      : value,
+  );
+  return JSON.parse(filled);
+}
+
+it('of a checklist whose ids have the most letters, 60, can be read again; one of 61 is refused as a checklist', () => {
+  const checked = checkDefinition(withLongIds(60));
+  if (!checked.ok) throw new Error(JSON.stringify(checked.problems[0]));
+  const own = { id: 'own-list', version: builtIn.version, sha256: 'c'.repeat(64) };
+  const text = sealedText({ ...withValue(HUT_SEAL, ['pack', 'checklist'], own), definition: checked.definition });
+  expect(readSealed(text, (entry) => ({ ok: true, entry }))).toMatchObject({ outcome: 'read' });
+  // Names in a file may have 200 letters (schema/plain-json.ts), and the longest path holds two ids.
+  const longest = Math.max(...Object.keys((JSON.parse(text) as SealedSheet).figures).map(({ length }) => length));
+  expect(longest).toBeGreaterThan(120);
+  expect(longest).toBeLessThanOrEqual(200);
+  expect(checkDefinition(withLongIds(61)).ok).toBe(false);
 });
