@@ -5,7 +5,7 @@ export const recheckWords = {
   title: 'Recheck a sheet',
   lead: 'A closed sheet prints the SHA-256 of its JSON file. Choose that file: every number in it is worked out again on this phone, without a network, from the answers and the checklist in the file alone.',
   printed: 'SHA-256 printed on the sheet, if you have it',
-  printedHint: 'Its first 8 digits or more. Spaces, dashes and capitals do not matter.',
+  printedHint: 'All 64 digits, or the first of them, 8 at least. Spaces, dashes and capitals do not matter.',
   printedWrong: {
     tooShort: (digits: number) => `${digits} of at least 8 digits so far.`,
     tooLong: (digits: number) => `${digits} digits: a SHA-256 has 64.`,
@@ -16,6 +16,9 @@ export const recheckWords = {
   nothingStored: 'Nothing was stored; no record on this phone was read or changed.',
 
   same: (lines: number) => `Same: all ${count(lines)} lines came out again.`,
+  /** Where nothing shows that the file is the sheet’s own. */
+  onlyItself:
+    'That shows only that the file agrees with itself. A changed file that was worked out anew agrees as well.',
   differ: (apart: number, lines: number) =>
     `${count(apart)} of ${count(lines)} lines ${apart === 1 ? 'differs' : 'differ'}.`,
   ofFile: 'SHA-256 of this file',
@@ -28,19 +31,24 @@ export const recheckWords = {
       : `It begins as the one printed on the sheet: the ${digits} digits you typed agree.`,
   contentMatch: (digits: number) =>
     `This one is printed on the sheet: ${digits === 64 ? 'all 64 digits' : `the ${digits} digits you typed`} agree. Nothing but the layout was changed.`,
+  fewDigits: (digits: number) =>
+    `${digits} digits rule out a slip, not a file that was altered until they agree. Type all 64 to be sure.`,
   noMatch: (digits: number) =>
     `Not the file of that sheet: the SHA-256 printed on it is another (${digits} digits compared).`,
   notCompared:
-    'Not compared with a printed one: the file may be another than the sheet’s. Type the printed digits above.',
+    'Not compared with the SHA-256 printed on the sheet: this may be another file than the sheet’s. Type the printed digits above.',
 
   sheet: (label: string, revision: number, moment: string) => `${label}, revision ${revision}, closed ${moment}.`,
   revised: (reason: string) => `Why it was revised: ${reason}`,
   checklist: (title: string, id: string, version: string) => `Checklist: ${title} (${id} ${version}).`,
+  earlier: (title: string, id: string, version: string) =>
+    `Before it was carried over, checklist: ${title} (${id} ${version}).`,
+  notThatChecklist: (id: string, version: string) =>
+    `Not the checklist it calls itself: this phone has ${id} ${version}, and the one in the file says something else. The numbers follow from the one in the file.`,
   known: {
     builtIn: 'It is the one that comes with this app, word for word.',
     kept: 'It is one that is kept on this phone, word for word.',
-    otherContent:
-      'This phone knows one of that name and version, and it says something else: the numbers follow from the one in the file.',
+    otherContent: 'It is not the one of that name and version on this phone.',
     unknown: 'This phone does not know it: the numbers follow from it, whatever it is worth.',
   },
   madeBy: (version: string, ours: string) =>

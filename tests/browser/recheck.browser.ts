@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { SealedSheet } from '../../src/schema/sealed-sheet.ts';
-import { sealedText } from '../../src/sheet/model/sealed/sealed-text.ts';
+import { type SealInput, sealedText } from '../../src/sheet/model/sealed/sealed-text.ts';
 import { benchWords } from '../../src/text/bench.ts';
 import { recheckWords as say } from '../../src/text/recheck.ts';
 import { builtIn } from '../checklists/built-in.ts';
@@ -20,6 +20,7 @@ let browser: Browser;
 let other: Phone;
 /** The sealed JSON of a pack of the demo bench, from the entries as the first phone has stored them. */
 let text: string;
+let seal: SealInput;
 let sha256: string;
 
 beforeAll(async () => {
@@ -29,7 +30,7 @@ beforeAll(async () => {
   await button(first.page, benchWords.demoOut).waitFor();
   await first.page.locator('.bench-card').first().tap();
   await first.page.locator('.line').first().waitFor();
-  text = sealedText({
+  seal = {
     packId: packIdOn(first.page),
     entries: await storedEntries(first.page),
     definition: builtIn,
@@ -37,7 +38,8 @@ beforeAll(async () => {
     appVersion: '0.1.0',
     revision: 1,
     closedAtMs: Date.UTC(2026, 10, 25, 14),
-  });
+  };
+  text = sealedText(seal);
   sha256 = createHash('sha256').update(text).digest('hex');
   await first.context.close();
 
@@ -90,6 +92,39 @@ it('is compared with the SHA-256 printed on the sheet: its first digits, however
   await report(page).getByText(say.noMatch(12)).waitFor();
   await box.fill('ba78O');
   await page.getByText(say.printedWrong.notHex('o')).waitFor();
+});
+
+it('is no confirmation without the printed digits, nor by 12 of them; by all 64 it is', async () => {
+  const { page } = other;
+  const isCalm = () => report(page).evaluate((box) => box.classList.contains('calm'));
+  const box = page.getByLabel(say.printed);
+  // Changed and worked out anew, every figure and entry: it agrees with itself.
+  const changed = sealedText({ ...seal, closedAtMs: seal.closedAtMs + 1 });
+  const said = await recheckFile('changed.json', changed);
+  expect(said).toMatch(/^Same: /);
+  expect(said).toContain(`${say.onlyItself}${say.notCompared}`);
+  expect(await isCalm()).toBe(false);
+  await box.fill(sha256);
+  await report(page).getByText(say.noMatch(64)).waitFor();
+  expect(await isCalm()).toBe(false);
+  await recheckFile('sealed.json', text);
+  await box.fill(sha256.slice(0, 12));
+  await report(page).getByText(say.fewDigits(12)).waitFor();
+  expect(await isCalm()).toBe(false);
+  await box.fill(sha256);
+  await report(page).getByText(say.match(64)).waitFor();
+  expect(await isCalm()).toBe(true);
+});
+
+it('says first that a gentler checklist under the name of one on this phone is not that one, though all digits agree', async () => {
+  const { page } = other;
+  const definition = { ...builtIn, k: { high: 1, serious: 1, medium: 1, low: 1 } };
+  const gentler = sealedText({ ...seal, definition });
+  const said = await recheckFile('gentler.json', gentler);
+  expect(said).toMatch(/^Not the checklist it calls itself: this phone has lfp-drop-in 1\.1\.0,/);
+  await page.getByLabel(say.printed).fill(createHash('sha256').update(gentler).digest('hex'));
+  await report(page).getByText(say.match(64)).waitFor();
+  expect(await report(page).evaluate((box) => box.classList.contains('calm'))).toBe(false);
 });
 
 it('names the line of a figure that was changed, sealed and worked out again: Build low', async () => {

@@ -11,6 +11,8 @@ export interface RecheckedFile extends Omit<Rechecked, 'outcome' | 'canonicalTex
   fileSha256: string;
   contentSha256: string;
   known: KnownChecklist;
+  /** The same of what it was graded by before it was carried over. */
+  earlierKnown: KnownChecklist | null;
 }
 export type FileRecheck = RecheckedFile | { ok: false; sentence: string; where: string | null };
 
@@ -29,12 +31,14 @@ export async function recheckFile(file: File): Promise<FileRecheck> {
   }
   if (result.outcome !== 'rechecked') return refused(say.refused[result.outcome]);
   const { outcome: _, canonicalText, ...rest } = result;
+  const { checklist, earlier } = result.info;
   return {
     ok: true,
     ...rest,
     fileSha256: await sha256Hex(bytes),
     contentSha256: await sha256Hex(new TextEncoder().encode(canonicalText)),
-    known: await knownChecklist(result.info.checklist, result.info.definitionText),
+    known: await knownChecklist(checklist),
+    earlierKnown: earlier && (await knownChecklist(earlier)),
   };
 }
 

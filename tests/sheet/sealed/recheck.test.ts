@@ -161,7 +161,7 @@ describe('another definition', () => {
   it('with another weight moves lines and is no longer the text that was sealed', () => {
     const result = rechecked(edited(({ definition }) => Object.assign(definition.zones[2] ?? {}, { weight: 9 })));
     expect(linesOf(result)).toContain('grading/build/low');
-    expect(result.info.definitionText).not.toBe(rechecked(HUT).info.definitionText);
+    expect(result.info.checklist.definitionText).not.toBe(rechecked(HUT).info.checklist.definitionText);
   });
 });
 

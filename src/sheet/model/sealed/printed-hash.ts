@@ -1,5 +1,10 @@
 /** Fewer digits tell too little: eight are one in four thousand million. Our choice. */
 export const LEAST_DIGITS = 8;
+/**
+ * So many digits nobody can meet on purpose: 128 bits. Fewer rule out a slip, but a file can be altered and tried until
+ * 8 or 12 of them agree. Our choice.
+ */
+export const SURE_DIGITS = 32;
 const ALL_DIGITS = 64;
 
 /** `digits` of the printed SHA-256 were compared with the same number of the file's. */

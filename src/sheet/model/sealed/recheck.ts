@@ -1,4 +1,5 @@
 import { canonicalJson } from '../../../record/canonical-json.ts';
+import type { Checklist } from '../../../schema/checklist.ts';
 import type { DefinitionReference } from '../../../schema/definition-reference.ts';
 import { plainText } from '../../../schema/plain-text.ts';
 import type { SealedFigure } from '../../../schema/sealed-sheet.ts';
@@ -28,7 +29,13 @@ export interface SealedInfo {
   after: string | null;
   appVersion: string;
   schemaVersion: number;
-  checklist: DefinitionReference & { title: string };
+  checklist: SealedChecklist;
+  /** What it was graded by before it was carried over; null if it never was. */
+  earlier: SealedChecklist | null;
+}
+
+export interface SealedChecklist extends DefinitionReference {
+  title: string;
   /** RFC 8785 text of the definition, to tell whether it is one that is known. */
   definitionText: string;
 }
@@ -91,7 +98,7 @@ export function recheck(text: string, liftEntry: LiftEntry): RecheckResult {
   };
 }
 
-function infoOf({ sealed, definition, record }: SealedContent): SealedInfo {
+function infoOf({ sealed, definition, earlier, record }: SealedContent): SealedInfo {
   return {
     packName: plainText(record.nameplate.name ?? ''),
     sample: plainText(record.nameplate.sample ?? ''),
@@ -102,7 +109,11 @@ function infoOf({ sealed, definition, record }: SealedContent): SealedInfo {
     after: sealed.after ?? null,
     appVersion: plainText(sealed.appVersion),
     schemaVersion: sealed.schemaVersion,
-    checklist: { ...sealed.checklist, title: plainText(definition.title) },
-    definitionText: canonicalJson(definition),
+    checklist: sealedChecklist(sealed.checklist, definition),
+    earlier: earlier && sealed.earlier ? sealedChecklist(sealed.earlier.checklist, earlier) : null,
   };
+}
+
+function sealedChecklist(reference: DefinitionReference, definition: Checklist): SealedChecklist {
+  return { ...reference, title: plainText(definition.title), definitionText: canonicalJson(definition) };
 }
