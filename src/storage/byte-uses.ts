@@ -8,11 +8,16 @@ export const SHELVES = ['photos', 'thumbs', 'originals', 'logs', 'sealed'] as co
 
 const WITH_BYTES: readonly string[] = ['photo', 'log', 'closing'];
 
-/** The bytes a pack needs because of these entries: photos, their originals, logs, sealed sheets. Tombstones need none. */
+/**
+ * The bytes a pack needs because of these entries: photos, their originals, logs, sealed sheets. Tombstones need none,
+ * but in a pack that was closed: an earlier revision may show what was deleted since.
+ */
 export function hashesUsedBy(entries: readonly Entry[]): string[] {
+  const wasClosed = entries.some(({ key, gone }) => key[1] === 'closing' && !gone);
   return entries.flatMap(({ key, v, gone }) => {
     const [, subject, part] = key;
-    if (gone || !WITH_BYTES.includes(subject)) return [];
+    if (!WITH_BYTES.includes(subject)) return [];
+    if (gone) return wasClosed ? [part] : [];
     const kept = subject === 'photo' ? (v as { keptOriginal?: string }).keptOriginal : undefined;
     return kept === undefined ? [part] : [part, kept];
   });

@@ -9,6 +9,7 @@ import { maxBytesOf } from './bundle-limits.ts';
 import { annotationsPath, type BundlePath, bytesPath, definitionPath, entriesPath } from './bundle-paths.ts';
 import { checkFile, type FrameSize } from './check-file.ts';
 import { RefusedBundle } from './refused-bundle.ts';
+import { deletedSinceSealed, type PhotosAndLogs } from './sealed-bytes.ts';
 import { sha256Of } from './sha256-of.ts';
 
 /** Something that could not go into the bundle, so that it is said and not found out at restore. */
@@ -56,7 +57,8 @@ export async function gatherPack(store: Store, packId: string, onGroup: () => vo
     if (definition !== null) core.push(definition);
   }
   const groups: PlannedFile[][] = [];
-  for (const wanted of bytesOf(record)) {
+  const deleted = await deletedSinceSealed(store, record);
+  for (const wanted of [...bytesOf(record), ...bytesOf({ ...deleted, closings: [] })]) {
     const files = await Promise.all(wanted.map((one) => bytesFile(store, one, leftOut)));
     groups.push(files.filter((file) => file !== null));
     onGroup();
@@ -64,7 +66,7 @@ export async function gatherPack(store: Store, packId: string, onGroup: () => vo
   return { packId, newestAt: record.newestAt, core, groups, leftOut };
 }
 
-/** How many photos and logs a pack's entries hold: what `gatherPack` will look at. */
+/** How many photos and logs a pack's entries hold: what `gatherPack` will look at, but for those deleted since a closing. */
 export function groupCountOf(packId: string, entries: readonly Entry[]): number {
   return bytesOf(foldRecord(packId, entries)).length;
 }
@@ -77,7 +79,7 @@ interface Shelved {
 }
 
 /** The bytes a record needs, those that belong together in one group: a photo's, a log's, a sealed sheet's. */
-function bytesOf({ photos, tests, closings }: PackRecord): Shelved[][] {
+function bytesOf({ photos, tests, closings }: PhotosAndLogs & Pick<PackRecord, 'closings'>): Shelved[][] {
   return [
     ...photos.map(({ id, keptOriginal, widthPx, heightPx }): Shelved[] => [
       { shelf: 'photos', sha256: id, size: { widthPx, heightPx } },
