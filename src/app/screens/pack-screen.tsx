@@ -19,6 +19,7 @@ import { Tape } from '../../ui/tape.tsx';
 import { nowMs, utcOffsetMinutes } from '../clock.ts';
 import { useComeIn } from '../closing/come-in.ts';
 import { ComeInNotice } from '../closing/come-in-notice.tsx';
+import { isEmptyPack } from '../is-empty-pack.ts';
 import { testCountOf } from '../live-tests/live-test-part.ts';
 import { LIVE_TEST_PARTS } from '../live-tests/live-test-parts.ts';
 import { makeSafeGate } from '../make-safe-gate.ts';
@@ -136,9 +137,13 @@ export function PackScreen({ session }: { session: PackSession }) {
           {wrong}
         </p>
       )}
-      {!isEmpty(record) && <RetestPart session={session} />}
-      <button type="button" class="button quiet" onClick={() => (isEmpty(record) ? void takeOff() : setAsking(true))}>
-        {isEmpty(record) ? say.takeOff : say.putAway}
+      {!isEmptyPack(record) && <RetestPart session={session} />}
+      <button
+        type="button"
+        class="button quiet"
+        onClick={() => (isEmptyPack(record) ? void takeOff() : setAsking(true))}
+      >
+        {isEmptyPack(record) ? say.takeOff : say.putAway}
       </button>
       {asking && (
         <Dialog title={say.putAway} onClose={() => setAsking(false)}>
@@ -155,12 +160,6 @@ export function PackScreen({ session }: { session: PackSession }) {
       )}
     </Screen>
   );
-}
-
-function isEmpty({ nameplate, answers, facts, photos, tests }: PackRecord): boolean {
-  const typed = Object.keys(nameplate).filter((field) => field !== 'sample').length;
-  const tested = Object.values(tests).reduce((sum, kind) => sum + kind.length, 0);
-  return typed + Object.keys(answers).length + Object.keys(facts).length + photos.length + tested === 0;
 }
 
 /** Both ends of the range, rounded outwards. */

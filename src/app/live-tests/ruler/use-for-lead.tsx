@@ -54,7 +54,9 @@ function UseDialog({ session, rulerId, distance, use, onClose }: UseForLeadProps
     const into = chosen ?? { id: randomId(), place, on: localDay(atMs, utcOffsetMinutes(atMs)) };
     const put = leadFromRuler({ use, rulerId, distance, into, insulationDegC: degC });
     await session.put({ puts: [put], undoLabel: say.undo });
-    goTo(hrefTo(record.packId, 'live-test', `${leadKind.id}/${put.part}`));
+    // Not there where a closed sheet held it back and it was dropped.
+    const isThere = session.record.value.tests.leads.some(({ id }) => id === put.part);
+    if (isThere) goTo(hrefTo(record.packId, 'live-test', `${leadKind.id}/${put.part}`));
   }
   return (
     <Dialog title={say.uses[use]} onClose={onClose}>
