@@ -1,6 +1,7 @@
 import { liftEntry } from '../../migrations/lift-entry.ts';
 import { sha256Hex } from '../../photos/sha256-hex.ts';
 import { nextRevision } from '../../record/fold-closings.ts';
+import { momentAfterMs } from '../../record/moment-after.ts';
 import { entriesText } from '../../record/sealed-entries.ts';
 import { recheck } from '../../sheet/model/sealed/recheck.ts';
 import { sealedText } from '../../sheet/model/sealed/sealed-text.ts';
@@ -14,7 +15,7 @@ import type { PackSession } from '../state/pack-session.ts';
  *
  * Throws  RangeError if the JSON could not be rechecked: then nothing is closed.
  */
-export async function closeSheet(session: PackSession, closedAtMs: number): Promise<WriteProblem | null> {
+export async function closeSheet(session: PackSession, nowMs: number): Promise<WriteProblem | null> {
   await session.flush();
   const { saving } = session;
   if (saving.value.now === 'notSaved') return saving.value.problem;
@@ -24,6 +25,7 @@ export async function closeSheet(session: PackSession, closedAtMs: number): Prom
   const record = session.record.value;
   const { sheet } = record;
   const revision = nextRevision(record);
+  const closedAtMs = momentAfterMs(record, nowMs);
   const revises = sheet.now === 'revising' ? { reason: sheet.reason, after: sheet.sha256 } : undefined;
   const sealed = sealedText({
     packId,

@@ -13,7 +13,7 @@ export function ComeInNotice({ session, comeIn }: { session: PackSession; comeIn
   const next = nextRevision(record);
   function open(reason: string) {
     setAsking(false);
-    void session.put({ puts: reopeningPuts(record.sheet, reason, Date.now()) });
+    void session.put({ puts: reopeningPuts(record, reason, Date.now()) });
   }
   return (
     <section class="notice stack" role="status">

@@ -1,3 +1,4 @@
+import { momentAfterMs } from '../../record/moment-after.ts';
 import { forgetOpenPack, opened } from '../state/open-pack.ts';
 import { PackSession } from '../state/pack-session.ts';
 import { store } from '../state/store.ts';
@@ -39,7 +40,10 @@ async function carryOver(
   const session = await sessionOf(packId, from);
   const record = session.record.value;
   if (record.checklist?.sha256 !== from.sha256) return 'changedMeanwhile';
-  const change = withReopening(carryOverChange(record, to), record, { reason, openedAtMs: Date.now() });
+  const change = withReopening(carryOverChange(record, to), record, {
+    reason,
+    openedAtMs: momentAfterMs(record, Date.now()),
+  });
   const saved = await session.put(change);
   forgetOpenPack(packId);
   return saved ? 'carried' : 'notSaved';

@@ -1,4 +1,5 @@
-import type { SheetStanding } from '../../record/pack-record.ts';
+import { momentAfterMs } from '../../record/moment-after.ts';
+import type { PackRecord, SheetStanding } from '../../record/pack-record.ts';
 import { isOfTheSheet } from '../../record/sealed-entries.ts';
 import { randomId } from '../../storage/open-store.ts';
 import type { Put } from '../../storage/store.ts';
@@ -12,10 +13,12 @@ export function isHeldBack(sheet: SheetStanding, puts: readonly Put[]): boolean 
   return puts.some(({ subject, part }) => isOfTheSheet(['', subject, part]));
 }
 
-/** What opens a closed sheet for its next revision; nothing where it is open already. */
-export function reopeningPuts(sheet: SheetStanding, reason: string, openedAtMs: number): Put[] {
+/** What opens the closed sheet of a record for its next revision; nothing where it is open already. */
+export function reopeningPuts(record: Pick<PackRecord, 'sheet' | 'newestAt'>, reason: string, nowMs: number): Put[] {
+  const { sheet } = record;
   if (sheet.now !== 'closed') return [];
-  return [{ subject: 'reopening', part: randomId(), v: { after: sheet.sha256, reason, openedAtMs } }];
+  const v = { after: sheet.sha256, reason, openedAtMs: momentAfterMs(record, nowMs) };
+  return [{ subject: 'reopening', part: randomId(), v }];
 }
 
 function opens(put: Put, sha256: string): boolean {

@@ -131,7 +131,7 @@ export class PackSession {
 
   /** The first of them opens the sheet, in one transaction with it; the rest finds it open. */
   private async writeWithReason(change: PendingChange | 'undo', reason: string): Promise<boolean> {
-    const opening = reopeningPuts(this.record.value.sheet, reason, Date.now());
+    const opening = reopeningPuts(this.record.value, reason, Date.now());
     if (change !== 'undo') return this.put({ ...change, puts: [...opening, ...change.puts] });
     return this.takeStepBack(opening);
   }

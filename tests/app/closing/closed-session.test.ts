@@ -8,7 +8,7 @@ import type { PackSession } from '../../../src/app/state/pack-session.ts';
 import type { Entry } from '../../../src/schema/entry.ts';
 import type { SealedSheet } from '../../../src/schema/sealed-sheet.ts';
 import { HUT_SEAL } from '../../sheet/sealed/hut-seal.ts';
-import { cardOf } from '../../storage/open-test-store.ts';
+import { cardOf, newPhone } from '../../storage/open-test-store.ts';
 import { HUT, hutSession, openedAgain, tidyIs } from './hut-session.ts';
 
 vi.mock('../../../src/app/app-version.ts', () => ({ APP_VERSION: '0.4.0' }));
@@ -174,7 +174,7 @@ it('makes a revision of what came in: opened with a reason, closed as revision 2
   const { store, session } = await closedHut();
   await store.write({ packId: HUT, ...tidyIs('failed'), card: cardOf(HUT)([]) });
   await session.reload();
-  const puts = reopeningPuts(session.record.value.sheet, 'From the other phone.', CLOSED_MS + 1);
+  const puts = reopeningPuts(session.record.value, 'From the other phone.', CLOSED_MS + 1);
   expect(await session.put({ puts })).toBe(true);
   expect(await closeSheet(session, CLOSED_MS + 2)).toBeNull();
   expect(session.record.value.closings.at(-1)).toMatchObject({ revision: 2, reason: 'From the other phone.' });
@@ -211,7 +211,7 @@ it('asks again for a change that comes after a dropped one', async () => {
 it('a change held back is written by the second tab’s reason where that tab has opened the sheet meanwhile', async () => {
   const { store, session } = await closedHut();
   const done = session.put(tidyIs('failed'));
-  const puts = reopeningPuts(session.record.value.sheet, 'Opened elsewhere.', CLOSED_MS + 1);
+  const puts = reopeningPuts(session.record.value, 'Opened elsewhere.', CLOSED_MS + 1);
   await store.write({ packId: HUT, puts, card: cardOf(HUT)([]) });
   await session.reload();
   expect(gradeOf(session)).toBe('failed');
@@ -244,4 +244,19 @@ it('closes nothing whose JSON no phone would recheck: a record of 10 001 entries
   await expect(closeSheet(session, CLOSED_MS)).rejects.toThrow(RangeError);
   expect(session.record.value.sheet).toEqual({ now: 'open' });
   expect((await store.entriesOf(HUT)).filter(({ key }) => key[1] === 'closing')).toEqual([]);
+});
+
+it('dates revision 2, and what opened it, no earlier than revision 1, though the clock is 40 days slower by then', async () => {
+  const phone = newPhone();
+  phone.clock.nowMs = CLOSED_MS;
+  const { session } = await hutSession(phone);
+  expect(await closeSheet(session, CLOSED_MS)).toBeNull();
+  const slowMs = CLOSED_MS - 40 * 86_400_000;
+  phone.clock.nowMs = slowMs;
+  vi.spyOn(Date, 'now').mockReturnValue(slowMs);
+  await revise(session, tidyIs('failed'), 'By a slow clock.');
+  vi.mocked(Date.now).mockRestore();
+  expect(session.record.value.reopenings.map(({ openedAtMs }) => openedAtMs)).toEqual([CLOSED_MS]);
+  expect(await closeSheet(session, slowMs)).toBeNull();
+  expect(session.record.value.closings.map(({ closedAtMs }) => closedAtMs)).toEqual([CLOSED_MS, CLOSED_MS]);
 });
