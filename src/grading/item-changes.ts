@@ -30,6 +30,8 @@ export interface ItemChanges {
   gone: ItemChange[];
   /** A finding then, open now: it may still be there. */
   notLookedAgain: ItemChange[];
+  /** A finding both times, and readings are missing to say which grade is the worse. */
+  foundBoth: ItemChange[];
   sameCount: number;
   /** No finding in either; it applies to one of the packs only. */
   appliesToOneCount: number;
@@ -40,7 +42,16 @@ export interface ItemChanges {
   onlyNowCount: number;
 }
 
-type Place = 'appeared' | 'worse' | 'better' | 'gone' | 'notLookedAgain' | 'same' | 'appliesToOne' | 'open';
+type Place =
+  | 'appeared'
+  | 'worse'
+  | 'better'
+  | 'gone'
+  | 'notLookedAgain'
+  | 'foundBoth'
+  | 'same'
+  | 'appliesToOne'
+  | 'open';
 
 /**
  * What became of each item from one record to another, over those that both ask, in the order of the later definition.
@@ -66,6 +77,7 @@ export function itemChanges(was: GradedBy, now: GradedBy): ItemChanges {
     better: at('better'),
     gone: at('gone'),
     notLookedAgain: at('notLookedAgain'),
+    foundBoth: at('foundBoth'),
     sameCount: at('same').length,
     appliesToOneCount: at('appliesToOne').length,
     openCount: at('open').length,
@@ -74,12 +86,16 @@ export function itemChanges(was: GradedBy, now: GradedBy): ItemChanges {
   };
 }
 
-/** Whether an item is a finding, surely none, or may still be one. A grade given under an open fact counts as given. */
-export function findingOf({ grade, possible }: ItemResult): 'finding' | 'none' | 'open' {
+/**
+ * Whether an item is a finding, surely none, or may still be one. A grade given under an open fact counts as given; what
+ * nobody looked at is no finding, though its sentences be faults alone.
+ */
+export function findingOf({ grade, possible, because }: ItemResult): 'finding' | 'none' | 'open' {
   const outcomes = grade === null ? possible : [grade];
   const findings = outcomes.filter((outcome) => outcome !== 'doesNotApply' && isFinding(outcome));
   if (findings.length === 0) return 'none';
-  return findings.length === outcomes.length ? 'finding' : 'open';
+  const isSeen = grade !== null || because === 'measured';
+  return isSeen && findings.length === outcomes.length ? 'finding' : 'open';
 }
 
 /** The items a record asks with what came of them, in definition order. */
@@ -100,7 +116,8 @@ function placeOf(was: ItemResult, now: ItemResult): Place {
   if (one === null || other === null) return one === other ? 'same' : 'appliesToOne';
   if (other.best > one.worst) return 'worse';
   if (other.worst < one.best) return 'better';
-  return isOne(one) && isOne(other) ? 'same' : 'open';
+  if (isOne(one) && isOne(other)) return 'same';
+  return after === 'finding' ? 'foundBoth' : 'open';
 }
 
 /** Best and worst grade still possible; null of an item that does not apply. */

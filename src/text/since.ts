@@ -52,6 +52,7 @@ export const sinceWords = {
     appeared: 'New',
     worse: 'Worse',
     better: 'Better',
+    foundBoth: 'Found both times, which is worse cannot be told',
     gone: 'Gone',
     notLookedAgain: 'Found then, not looked at again',
     reworded: 'its sentences were other ones then',

@@ -83,6 +83,7 @@ it('a record compared with itself: the same score, nothing new, worse, better or
     better: [],
     gone: [],
     notLookedAgain: [],
+    foundBoth: [],
     sameCount: 9,
   });
 });

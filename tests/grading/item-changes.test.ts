@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gradeRecord } from '../../src/grading/grade-record.ts';
+import type { ItemResult } from '../../src/grading/grading.ts';
 import { type GradedBy, type ItemChanges, itemChanges } from '../../src/grading/item-changes.ts';
 import type { Answer } from '../../src/schema/answer.ts';
 import type { Checklist } from '../../src/schema/checklist.ts';
+import type { Outcome } from '../../src/schema/grade.ts';
 import { doesNotApply, graded, notSeen } from './answer-with.ts';
 import { definitionArb } from './arbitrary-definition.ts';
 import { recordArb } from './arbitrary-record.ts';
@@ -25,13 +27,14 @@ interface Given {
 /** The lists by item id, and the counts. */
 function inShort(changes: ItemChanges) {
   const ids = (list: ItemChanges['gone']) => list.map(({ itemId }) => itemId);
-  const { appeared, worse, better, gone, notLookedAgain, ...counts } = changes;
+  const { appeared, worse, better, gone, notLookedAgain, foundBoth, ...counts } = changes;
   return {
     appeared: ids(appeared),
     worse: ids(worse),
     better: ids(better),
     gone: ids(gone),
     notLookedAgain: ids(notLookedAgain),
+    foundBoth: ids(foundBoth),
     ...counts,
   };
 }
@@ -68,6 +71,7 @@ describe('the nine items of the small definition, from one record to another', (
       better: ['vents'],
       gone: ['lid-fit'],
       notLookedAgain: ['spacing'],
+      foundBoth: [],
       sameCount: 2,
       appliesToOneCount: 1,
       openCount: 0,
@@ -116,6 +120,38 @@ describe('an open item', () => {
       openCount: 8,
       sameCount: 1,
     });
+  });
+});
+
+describe('an item that can only be weak or failed', () => {
+  /** Label as if its sentences were those two alone, or its readings left those two. */
+  const label = (because: ItemResult['because'], grade: 'weak' | 'failed' | null = null): GradedBy => {
+    const { definition, grading } = gradedBy({});
+    const possible: Outcome[] = grade === null ? ['weak', 'failed'] : [grade];
+    const items = grading.items.map((one) => (one.itemId === 'label' ? { ...one, grade, possible, because } : one));
+    return { definition, grading: { ...grading, items } };
+  };
+
+  it.each(['unanswered', 'notSeen', 'error', 'factOpen'] as const)(
+    'is no finding while nobody looked: %s',
+    (because) => {
+      expect(inShort(itemChanges(gradedBy({ label: graded('sound') }), label(because)))).toMatchObject({
+        appeared: [],
+      });
+      expect(inShort(itemChanges(label(because), gradedBy({ label: graded('sound') })))).toMatchObject({ gone: [] });
+      expect(inShort(itemChanges(label('answered', 'failed'), label(because)))).toMatchObject({
+        notLookedAgain: ['label'],
+      });
+    },
+  );
+
+  it('is a finding once readings have left those two, and then found both times, neither better nor worse', () => {
+    expect(inShort(itemChanges(gradedBy({ label: graded('sound') }), label('measured')))).toMatchObject({
+      appeared: ['label'],
+    });
+    const both = itemChanges(label('answered', 'failed'), label('measured'));
+    expect(inShort(both)).toMatchObject({ foundBoth: ['label'], worse: [], better: [], openCount: 8 - both.sameCount });
+    expect(inShort(itemChanges(label('measured'), label('answered', 'weak')))).toMatchObject({ foundBoth: ['label'] });
   });
 });
 
@@ -184,8 +220,8 @@ describe('for any definition and any two records of it', () => {
   it('puts every item that both ask in exactly one place', () => {
     fc.assert(
       fc.property(twoArb, ({ one, other }) => {
-        const { appeared, worse, better, gone, notLookedAgain, ...counts } = itemChanges(one, other);
-        const listed = [appeared, worse, better, gone, notLookedAgain].flat().map(({ itemId }) => itemId);
+        const { appeared, worse, better, gone, notLookedAgain, foundBoth, ...counts } = itemChanges(one, other);
+        const listed = [appeared, worse, better, gone, notLookedAgain, foundBoth].flat().map(({ itemId }) => itemId);
         expect(new Set(listed).size).toBe(listed.length);
         expect(listed.length + counts.sameCount + counts.appliesToOneCount + counts.openCount).toBe(
           counts.comparedCount,

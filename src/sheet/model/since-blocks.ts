@@ -78,11 +78,13 @@ function verdictRow({ verdict }: StandingOnce): { value: string; note?: string }
 }
 
 function itemBlocks(items: ItemChanges): Block[] {
-  const lists = (['appeared', 'worse', 'better', 'gone', 'notLookedAgain'] as const).flatMap((name): Block[] => {
-    const list = items[name];
-    if (list.length === 0) return [];
-    return [{ kind: 'subhead', text: say.items[name] }, itemList(list)];
-  });
+  const lists = (['appeared', 'worse', 'better', 'foundBoth', 'gone', 'notLookedAgain'] as const).flatMap(
+    (name): Block[] => {
+      const list = items[name];
+      if (list.length === 0) return [];
+      return [{ kind: 'subhead', text: say.items[name] }, itemList(list)];
+    },
+  );
   const counts = [
     say.items.counts(items.comparedCount),
     ...counted(items.sameCount, say.items.same),
