@@ -61,7 +61,8 @@ async function mergeEntriesIn(tx: IDBTransaction, incoming: Incoming, writer: Wr
   for (const { sha256, text } of incoming.definitions) tx.objectStore('definitions').put(text, sha256);
 
   const all = await entriesIn(tx, packId);
-  const came = new Set(incoming.bytes.map(({ sha256 }) => sha256));
+  // A thumbnail that came alone is no backup of its photo.
+  const came = new Set(incoming.bytes.filter(({ shelf }) => shelf !== 'thumbs').map(({ sha256 }) => sha256));
   const used = hashesUsedBy(all);
   await noteUses(tx, packId, used);
   await noteUses(

@@ -34,12 +34,21 @@ export interface GatheredPack {
   newestAt: string;
   core: PlannedFile[];
   groups: PlannedFile[][];
-  leftOut: LeftOut[];
 }
 
-/** Null for a pack without a single sound entry. `onGroup` is called once for each photo and log looked at. */
-export async function gatherPack(store: Store, packId: string, onGroup: () => void): Promise<GatheredPack | null> {
-  const leftOut: LeftOut[] = [];
+interface Gathering {
+  /** Takes what cannot go in, also of a pack of which nothing can. */
+  leftOut: LeftOut[];
+  /** Called once for each photo and log looked at. */
+  onGroup(): void;
+}
+
+/** Null for a pack without a single sound entry. */
+export async function gatherPack(
+  store: Store,
+  packId: string,
+  { leftOut, onGroup }: Gathering,
+): Promise<GatheredPack | null> {
   const entries = (await store.entriesOf(packId)).filter((entry) => {
     const { ok } = checkEntry(entry);
     if (!ok) leftOut.push({ what: keyText(entry.key), reason: 'badEntry' });
@@ -63,7 +72,7 @@ export async function gatherPack(store: Store, packId: string, onGroup: () => vo
     groups.push(files.filter((file) => file !== null));
     onGroup();
   }
-  return { packId, newestAt: record.newestAt, core, groups, leftOut };
+  return { packId, newestAt: record.newestAt, core, groups };
 }
 
 /** How many photos and logs a pack's entries hold: what `gatherPack` will look at, but for those deleted since a closing. */
@@ -110,7 +119,8 @@ async function definitionFile(
   const path = definitionPath(sha256);
   const text = await store.definitionText(sha256);
   const file = text === null ? null : await textFile(path, text);
-  if (file?.sha256 === sha256) return file;
+  if (file !== null && willComeBack({ place: { kind: 'definitions', sha256 }, path }, await contentOf(file)))
+    return file;
   leftOut.push({ what: path, reason: file === null ? 'missing' : 'damaged' });
   return null;
 }
@@ -129,7 +139,10 @@ async function bytesFile(store: Store, shelved: Shelved, leftOut: LeftOut[]): Pr
     leftOut.push({ what: path, reason: 'missing' });
     return null;
   }
-  if (!willComeBack(shelved, path, { sha256: hash, bytes })) {
+  const { size } = shelved;
+  if (
+    !willComeBack({ place: { kind: 'bytes', shelf, sha256 }, path, ...(size && { size }) }, { sha256: hash, bytes })
+  ) {
     leftOut.push({ what: path, reason: 'damaged' });
     return null;
   }
@@ -137,13 +150,17 @@ async function bytesFile(store: Store, shelved: Shelved, leftOut: LeftOut[]): Pr
   return { path, byteCount: bytes.byteLength, sha256: hash, type: content.type, read };
 }
 
-/** The reader's own check, so that one damaged photo cannot cost a whole bundle when it is needed. */
-function willComeBack(
-  { shelf, sha256, size }: Shelved,
-  path: string,
-  found: { sha256: string; bytes: Uint8Array<ArrayBuffer> },
-): boolean {
-  const place: BundlePath = { kind: 'bytes', shelf, sha256 };
+interface Found {
+  sha256: string;
+  bytes: Uint8Array<ArrayBuffer>;
+}
+
+async function contentOf({ sha256, read }: PlannedFile): Promise<Found> {
+  return { sha256, bytes: await read() };
+}
+
+/** The reader's own check, so that one damaged photo or checklist cannot cost a whole bundle when it is needed. */
+function willComeBack({ place, path, size }: { place: BundlePath; path: string; size?: FrameSize }, found: Found) {
   if (found.bytes.byteLength > maxBytesOf(place)) return false;
   try {
     const checked = checkFile({ path, place, ...found });

@@ -51,19 +51,20 @@ export async function planBundle(options: PlanBundle): Promise<BundlePlan> {
   let stepCount = 0;
   for (const packId of packIds) stepCount += groupCountOf(packId, await store.entriesOf(packId));
   let stepsDone = 0;
-  const step = () => {
+  const onGroup = () => {
     signal?.throwIfAborted();
     stepsDone += 1;
     onProgress?.(Math.min(stepsDone / Math.max(stepCount, 1), 1));
   };
   const packs: GatheredPack[] = [];
+  const leftOut: LeftOut[] = [];
   for (const packId of packIds) {
     signal?.throwIfAborted();
-    const pack = await gatherPack(store, packId, step);
+    const pack = await gatherPack(store, packId, { leftOut, onGroup });
     if (pack !== null) packs.push(pack);
   }
   const newest = packs.map(({ newestAt }) => newestAt).sort().at(-1); // biome-ignore format: one line
-  if (newest === undefined) return { parts: [], leftOut: [] };
+  if (newest === undefined) return { parts: [], leftOut };
   const facts = { bundleId: randomId(), newest, appVersion: options.appVersion };
   const planned = planParts(packs, options.maxPartBytes ?? MAX_PART_BYTES);
   const parts = planned.map(({ packIds: within, boundBytes, files }, i): PartPlan => {
@@ -79,7 +80,7 @@ export async function planBundle(options: PlanBundle): Promise<BundlePlan> {
       files: [...files.values()],
     };
   });
-  return { parts, leftOut: packs.flatMap(({ leftOut }) => leftOut) };
+  return { parts, leftOut };
 }
 
 async function wantedPacks({ store, packIds, withDemo = false }: PlanBundle): Promise<string[]> {
@@ -88,9 +89,10 @@ async function wantedPacks({ store, packIds, withDemo = false }: PlanBundle): Pr
   return packIds === 'all' ? present : present.filter((packId) => packIds.includes(packId));
 }
 
+/** A thumbnail carries its photo's hash, and does not stand for it: the photo itself may be what cannot go in. */
 function hashIn(path: string): string[] {
   const place = readPath(path);
-  return place?.kind === 'bytes' ? [place.sha256] : [];
+  return place?.kind === 'bytes' && place.shelf !== 'thumbs' ? [place.sha256] : [];
 }
 
 /** Day of the newest entry (UTC), six digits that the parts of one bundle share, and which part it is. */
