@@ -38,6 +38,8 @@ export function makeStore(database: Database, environment: StoreEnvironment, { d
         if (isNewPack) await noteMarker();
         return { ok: true, entries, at };
       } catch (error) {
+        // So writeChange says that a value does not pass its schema.
+        if (error instanceof RangeError) return { ok: false, problem: 'refused', detail: String(error) };
         return failure(error);
       }
     },

@@ -38,8 +38,11 @@ export interface NewPhotoBytes {
 export type WriteResult =
   | { ok: true; entries: Entry[]; at: string }
   | { ok: false; problem: WriteProblem; detail: string };
-/** `old`: another tab runs a newer Underlid on this database; reload. */
-export type WriteProblem = 'quotaFull' | 'old' | 'closed' | 'failed';
+/**
+ * `old`: another tab runs a newer Underlid on this database; reload. `refused`: a change that no record can hold, however
+ * often it is tried.
+ */
+export type WriteProblem = 'quotaFull' | 'old' | 'closed' | 'failed' | 'refused';
 
 /** Everything the app asks of the database. Made by openStore(). */
 export interface Store {

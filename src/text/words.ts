@@ -37,6 +37,8 @@ export const writeProblems = {
   old: 'A newer Underlid has taken over the records, perhaps in another tab. Load this page again; what was saved is there.',
   closed:
     'The connection to this phone’s records was lost. What you did is still on the screen: try again, or load the page again.',
+  refused:
+    'Underlid cannot keep this as it stands. It is still on the screen: change it, or copy it elsewhere. Everything else is saved.',
   failed:
     'This phone did not take the change. What you did is still on the screen: try again. If it keeps failing, save everything as a bundle in Keep.',
 };

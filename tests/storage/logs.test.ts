@@ -46,7 +46,7 @@ it('takes a log of 64 MB and refuses one byte more, with nothing written', async
   const most = 64 * 1024 * 1024;
   expect(await store.write(withLog(PACK, LOG, sized(most + 1)))).toMatchObject({
     ok: false,
-    problem: 'failed',
+    problem: 'refused',
     detail: expect.stringContaining('at most 67108864 bytes, got 67108865'),
   });
   expect([await store.entriesOf(PACK), await store.log(LOG)]).toEqual([[], null]);

@@ -128,9 +128,9 @@ it('resolves a write only after its transaction has completed', async () => {
 it('refuses a value that does not pass its schema, naming it, and a card of another pack', async () => {
   const store = await storeOn(newPhone());
   const bad = await store.write(change([answer('b', 'sound'), answer('a', 'perfect')]));
-  expect(bad).toMatchObject({ ok: false, problem: 'failed', detail: expect.stringContaining('answer/a must pass') });
+  expect(bad).toMatchObject({ ok: false, problem: 'refused', detail: expect.stringContaining('answer/a must pass') });
   const astray = await store.write(change([answer('b', 'sound')], { card: cardOf(OTHER_PACK)([]) }));
-  expect(astray).toMatchObject({ ok: false, problem: 'failed', detail: expect.stringContaining('card') });
+  expect(astray).toMatchObject({ ok: false, problem: 'refused', detail: expect.stringContaining('card') });
   expect(await store.entriesOf(PACK)).toEqual([]);
 });
 

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { closedWords as say } from '../../text/closed.ts';
-import { words } from '../../text/words.ts';
+import { words, writeProblems } from '../../text/words.ts';
 import { saveFile } from '../save-file.ts';
 import { closedRecords } from '../state/closed-records.ts';
 import { leaveBehind } from '../state/left-behind.ts';
@@ -34,7 +34,8 @@ function Closed({ because }: { because: 'old' | 'closed' }) {
   }
   async function write() {
     const { writeBack } = await import('../state/write-back.ts');
-    await writeBack();
+    const problem = await writeBack();
+    if (problem !== null) setSaid(writeProblems[problem]);
   }
   function load() {
     if (text !== '') leaveBehind(text);

@@ -12,6 +12,7 @@ import { isHeldBack, reopeningPuts } from './closed-guard.ts';
 import { type LoadedDefinition, loadedDefinition } from './definitions.ts';
 import { gradeWhenChanged } from './grade-when-changed.ts';
 import { newestWritten, provisionalEntries } from './provisional.ts';
+import { isMended, nextPast } from './refused-changes.ts';
 import { store } from './store.ts';
 
 export interface PendingChange {
@@ -67,6 +68,11 @@ export class PackSession {
     this.grade = gradeWhenChanged(definition.definition);
   }
 
+  /** The entries as last read or written. */
+  get written(): readonly Entry[] {
+    return this.stored;
+  }
+
   /** Changes that are not written yet, oldest first. */
   get unsaved(): readonly PendingChange[] {
     return [...this.waiting, ...this.held.flatMap(({ change }) => (change === 'undo' ? [] : change))];
@@ -106,13 +112,17 @@ export class PackSession {
   }
 
   /** Tries again what is still waiting. */
-  flush(): Promise<void> {
-    return this.running ?? this.run(this.writeWaiting());
+  async flush(): Promise<void> {
+    // Again where something was put while the last of it was just being called saved.
+    do await (this.running ?? this.run(this.writeWaiting()));
+    while (this.waiting.length > 0 && this.saving.value.now === 'saving');
   }
 
   async undo(): Promise<void> {
     await this.flush();
-    if (this.saving.value.now !== 'saved') return;
+    const saving = this.saving.value;
+    // What the records refuse stays refused, and is no step of theirs: those that stand are taken back all the same.
+    if (saving.now === 'saving' || (saving.now === 'notSaved' && saving.problem !== 'refused')) return;
     if (this.record.value.sheet.now === 'closed') await this.holdBack('undo');
     else await this.takeStepBack([]);
   }
@@ -182,25 +192,30 @@ export class PackSession {
   }
 
   private async writeWaiting(): Promise<void> {
+    const refused = new Set<PendingChange>();
     let wrote = false;
-    while (this.waiting.length > 0 || this.isStale) {
-      const [change] = this.waiting;
+    for (;;) {
+      const change = nextPast(this.waiting, refused);
       if (change === undefined) {
+        if (!this.isStale) break;
         await this.readAgain(wrote);
         wrote = false;
         continue;
       }
       this.saving.value = { now: 'saving' };
       const problem = await this.write(change, this.held.length === 0 ? this.record.value : this.recordWith([]));
-      if (problem !== null) {
+      // What can never be written holds nothing else up.
+      if (problem === 'refused' && !isMended(change, this.waiting)) refused.add(change);
+      else if (problem !== null && problem !== 'refused') {
         this.saving.value = { now: 'notSaved', problem };
         return;
+      } else {
+        wrote ||= problem === null;
+        this.waiting = this.waiting.filter((one) => one !== change);
+        this.show();
       }
-      wrote = true;
-      this.waiting.shift();
-      this.show();
     }
-    this.saving.value = this.atRest();
+    this.saving.value = refused.size > 0 ? { now: 'notSaved', problem: 'refused' } : this.atRest();
     void refreshBench();
   }
 

@@ -55,11 +55,15 @@ export async function saveAgain(): Promise<void> {
   }
 }
 
+/** Every session that this page holds. */
+export function sessionsInHand(): PackSession[] {
+  return [...new Set([...held.value, ...(shown.value === null ? [] : [shown.value])])];
+}
+
 /** All changes that are written nowhere, of every session. */
 export function allUnsaved(): PendingChange[] {
-  const sessions = new Set([...held.value, ...(shown.value === null ? [] : [shown.value])]);
   // A change begins to wait, or stops, with this signal.
-  return [...sessions].flatMap((one) => (one.saving.value.now === 'saved' ? [] : one.unsaved));
+  return sessionsInHand().flatMap((one) => (one.saving.value.now === 'saved' ? [] : one.unsaved));
 }
 
 /** Bytes of a photo that are in hand and not on the phone yet. */

@@ -1,3 +1,4 @@
+import { plainText } from '../../schema/plain-text.ts';
 import { Field } from './field.tsx';
 import { useDraft } from './use-draft.ts';
 
@@ -5,7 +6,7 @@ interface TextFieldProps {
   id: string;
   label: string;
   value: string;
-  /** Called with trimmed text; empty means the field was emptied. */
+  /** Called with plain, trimmed text, as it will be stored; empty means the field was emptied. */
   onChange: (text: string) => void;
   /** Says what is wrong with the text, or null. What is wrong stays in the box and changes nothing stored. */
   check?: (text: string) => string | null;
@@ -31,11 +32,12 @@ export function TextField({
   offers,
 }: TextFieldProps) {
   const draft = useDraft(owner === undefined ? id : `${owner}/${id}`, value, (text) => {
-    if (check?.(text.trim())) return false;
-    if (text.trim() !== value) onChange(text.trim());
+    const given = plainText(text).trim();
+    if (check?.(given)) return false;
+    if (given !== value) onChange(given);
     return true;
   });
-  const wrong = check?.(draft.text.trim()) ?? null;
+  const wrong = check?.(plainText(draft.text).trim()) ?? null;
   const shared = {
     id,
     maxLength,
