@@ -33,11 +33,11 @@ export function foldRecord(packId: string, entries: readonly Entry[]): PackRecor
     if (check.known && !entry.gone) live.push(entry);
   }
 
-  const made = valueAt<{ demo?: boolean }>(live, 'pack', 'made');
+  const made = valueAt<{ demo?: boolean; away?: boolean }>(live, 'pack', 'made');
   const states = fieldsOf<PackRecord['states']>(live, 'state');
   return {
     packId,
-    here: made !== undefined,
+    here: made !== undefined && made.away !== true,
     demo: made?.demo === true,
     checklist: valueAt<DefinitionReference>(live, 'pack', 'checklist') ?? null,
     carriedFrom: valueAt<DefinitionReference>(live, 'pack', 'carriedFrom') ?? null,

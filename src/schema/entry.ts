@@ -43,10 +43,10 @@ function idLike() {
  * otherwise one check serves every part, and `part` says what the part must look like.
  */
 export const ENTRY_SUBJECTS = {
-  /** `made`: the pack exists. `checklist`: the definition it is graded by. `route`, `keepOriginals`: choices. */
+  /** `made`: the pack exists; `away`: an invented pack was put away (others by a tombstone). `checklist`: the definition it is graded by. `route`, `keepOriginals`: choices. */
   pack: {
     byPart: {
-      made: v.looseObject({ demo: v.optional(v.boolean()) }),
+      made: v.looseObject({ demo: v.optional(v.boolean()), away: v.optional(v.boolean()) }),
       checklist: definitionReferenceSchema,
       /** The definition it was graded by before it was carried over: its score is shown beside. */
       carriedFrom: definitionReferenceSchema,

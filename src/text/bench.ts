@@ -89,5 +89,5 @@ export const packWords = {
   nowhereHint: 'The address was cut off, or this pack’s checklist does not have it.',
   toBench: 'To the bench',
   noDefinition:
-    'The checklist this pack was begun with is not on this phone, so it cannot be graded. Nothing was changed. Restore the bundle it came from in Keep.',
+    'The checklist this pack was begun with is not on this phone, or this Underlid cannot grade by it. Nothing was changed. Restore the bundle it came from in Keep.',
 };

@@ -1,8 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { PackCard } from '../../schema/pack-card.ts';
+import { packWords } from '../../text/bench.ts';
 import { keepWords as say } from '../../text/keep.ts';
 import { words, writeProblems } from '../../text/words.ts';
 import { Dialog } from '../../ui/dialog.tsx';
+import { bringBackPut } from '../put-away.ts';
 import { cards, refreshBench } from '../state/bench.ts';
 import { eraseFromPhone } from '../state/kept.ts';
 import { dropOpenPack, forgetOpenPack, opened, openPack } from '../state/open-pack.ts';
@@ -14,12 +16,13 @@ export function AwayPart() {
   const away = cards.value.filter(({ gone }) => gone);
   if (away.length === 0 && said === null) return null;
 
-  async function bringBack({ packId, name, sample }: PackCard) {
+  async function bringBack(card: PackCard) {
+    const { packId, name, sample } = card;
     forgetOpenPack(packId);
     await openPack(packId);
     const now = opened.value;
-    if (now.state !== 'open') return;
-    const saved = await now.session.put({ puts: [{ subject: 'pack', part: 'made', v: {} }] });
+    if (now.state !== 'open') return setSaid(packWords.noDefinition);
+    const saved = await now.session.put({ puts: [bringBackPut(card)] });
     const { saving } = now.session;
     if (saved) setSaid(say.isBack(words.packLabel(name, sample)));
     else if (saving.value.now === 'notSaved') setSaid(writeProblems[saving.value.problem]);

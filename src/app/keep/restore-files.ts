@@ -14,6 +14,8 @@ import { bareCard, cardFromEntries } from '../card-of.ts';
 import { definitionByHash, parsedOrNull } from '../state/definitions.ts';
 import { forgetOpenPack } from '../state/open-pack.ts';
 import { store } from '../state/store.ts';
+import { heldSession } from '../state/unsaved-sessions.ts';
+import { type NewestOfFiles, newestOfFiles } from './newest-of-files.ts';
 
 export interface Watched {
   signal: AbortSignal;
@@ -79,16 +81,18 @@ export async function takeIn(
     cleaned: [],
     ahead: [],
   };
+  const newest = newestOfFiles(good.map(({ bundle }) => bundle));
   for (const { fileName, bundle } of good) {
     onProgress(fileName, 0);
     const naming = await namingOf(bundle);
-    const report = await restoreBundle(store(), bundle, {
+    const packs = bundle.packs.map(({ packId }) => ({ packId, entries: newest.of(packId) }));
+    const report = await restoreBundle(store(), bringBackDeleted ? { ...bundle, packs } : bundle, {
       bringBackDeleted,
       signal,
       onProgress: (doneFrac) => onProgress(fileName, doneFrac),
       cardOf: naming.cardOf,
     });
-    add(restored, { fileName, bundle, report, naming });
+    add(restored, { fileName, bundle, report, naming, newest });
     if (report.stopped !== null) {
       const { packId, problem } = report.stopped;
       restored.stopped = { label: naming.labelOf(packId), problem };
@@ -102,15 +106,18 @@ type Naming = Awaited<ReturnType<typeof namingOf>>;
 interface TakenFile extends GoodFile {
   report: RestoreReport;
   naming: Naming;
+  newest: NewestOfFiles;
 }
 
-function add(restored: Restored, { fileName, bundle, report, naming }: TakenFile): void {
+function add(restored: Restored, { fileName, bundle, report, naming, newest }: TakenFile): void {
   if (report.stopped === null) restored.files.push(fileName);
   restored.skippedCount += report.skipped.length;
   const newestMs = newestMsIn(bundle);
   if (newestMs > Date.now() + AHEAD_MS) restored.ahead.push({ fileName, atMs: newestMs });
   for (const { packId, missingPhotos, missingLogs, missingSealed, ...merged } of report.packs) {
     forgetOpenPack(packId);
+    // One of which something is not written yet is held until it is, and must not go by what stood here before.
+    void heldSession(packId)?.reload();
     const before = restored.packs.find((pack) => pack.packId === packId);
     const outcome: PackOutcome = {
       packId,
@@ -126,6 +133,8 @@ function add(restored: Restored, { fileName, bundle, report, naming }: TakenFile
     if (before) restored.packs.splice(restored.packs.indexOf(before), 1, outcome);
     else restored.packs.push(outcome);
     for (const key of merged.deletedHere) {
+      const entry = naming.entryOf(key);
+      if (entry !== undefined && !newest.has(entry)) continue;
       const name = `${outcome.label}: ${naming.nameOf(key)}`;
       if (!restored.deleted.includes(name)) restored.deleted.push(name);
     }
@@ -174,6 +183,7 @@ async function namingOf({ packs, definitions: texts }: VerifiedPart) {
     if (here) definitions.set(here.sha256, here.definition);
   }
   return {
+    entryOf: (key: EntryKey) => entries.get(keyText(key)),
     labelOf: (packId: string) => labels.get(packId) ?? packId,
     nameOf: (key: EntryKey) => {
       const titleOf = (id: string) => titles.get(key[0])?.get(id) ?? id;

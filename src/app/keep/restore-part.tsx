@@ -2,7 +2,9 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { bundleRefusals, nothingChanged, nothingTaken, whereInBundle } from '../../text/bundle.ts';
 import { formatPercent } from '../../text/format-number.ts';
 import { keepWords as say } from '../../text/keep.ts';
+import { writeProblems } from '../../text/words.ts';
 import { refreshBench } from '../state/bench.ts';
+import { problemOf } from '../state/kept.ts';
 import { vanished } from '../state/vanished.ts';
 import type { GoodFile, Restored } from './restore-files.ts';
 import { RestoredPart } from './restored-part.tsx';
@@ -62,17 +64,23 @@ export function RestorePart() {
       if (good.length > 0) await take({ refused, good }, false);
       else setNow({ now: 'rest' });
     } catch (error) {
-      if (!checking.signal.aborted) throw error;
-      setNow({ now: 'said', sentence: say.stoppedChecking });
+      if (!checking.signal.aborted) console.error('restore: ended', error);
+      const sentence = checking.signal.aborted ? say.stoppedChecking : writeProblems[problemOf(error)];
+      setNow({ now: 'said', sentence });
     }
   }
   async function take({ refused, good }: Pick<Outcome, 'refused' | 'good'>, bringBackDeleted: boolean) {
     const { takeIn } = await import('./restore-files.ts');
-    const restored = await takeIn(good, { bringBackDeleted, ...watched('takingIn') });
-    setOutcome({ refused, good, restored });
-    setNow({ now: 'rest' });
-    if (restored.packs.length > 0) vanished.value = null;
-    await refreshBench();
+    try {
+      const restored = await takeIn(good, { bringBackDeleted, ...watched('takingIn') });
+      setOutcome({ refused, good, restored });
+      setNow({ now: 'rest' });
+      if (restored.packs.length > 0) vanished.value = null;
+      await refreshBench();
+    } catch (error) {
+      console.error('restore: ended', error);
+      setNow({ now: 'said', sentence: writeProblems[problemOf(error)] });
+    }
   }
 
   return (

@@ -2,6 +2,7 @@ import { momentAfterMs } from '../../record/moment-after.ts';
 import { forgetOpenPack, opened } from '../state/open-pack.ts';
 import { PackSession } from '../state/pack-session.ts';
 import { store } from '../state/store.ts';
+import { heldSession } from '../state/unsaved-sessions.ts';
 import { carryOverChange, withReopening } from './carry-over-change.ts';
 import { nextSlice } from './next-slice.ts';
 import type { Surveyed } from './survey.ts';
@@ -49,10 +50,12 @@ async function carryOver(
   return saved ? 'carried' : 'notSaved';
 }
 
-/** The pack on the screen keeps its session: what is typed there and not saved yet goes first. */
+/** The pack on the screen keeps its session, and so does one that is held: what is not saved there yet goes first. */
 async function sessionOf(packId: string, from: Surveyed['from']): Promise<PackSession> {
   const now = opened.value;
   if (now.state === 'open' && now.session.packId === packId) return now.session;
+  const held = heldSession(packId);
+  if (held !== null) return held;
   const entries = await store().entriesOf(packId);
   return new PackSession(packId, from, entries);
 }

@@ -18,19 +18,9 @@ export async function newestOnBoard(id: string): Promise<LoadedDefinition | null
   // Only what is newer is checked in full: a check of every kept one would take longer than all the rest.
   for (const { sha256, version } of named) {
     if (newest !== null && !isNewerVersion(version, newest.definition.version)) continue;
-    if (await wasLoaded(sha256)) newest = (await usable(sha256)) ?? newest;
+    if (await wasLoaded(sha256)) newest = (await definitionByHash(sha256)) ?? newest;
   }
   return newest;
-}
-
-/** One that an earlier version of the app took may be refused by this one; what stands here then stays the newest. */
-async function usable(sha256: string): Promise<LoadedDefinition | null> {
-  try {
-    return await definitionByHash(sha256);
-  } catch (error) {
-    console.warn('checklists: one that is kept here cannot be used', error);
-    return null;
-  }
 }
 
 function versionOf(text: string, id: string): string | null {

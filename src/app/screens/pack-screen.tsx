@@ -63,7 +63,7 @@ export function PackScreen({ session }: { session: PackSession }) {
 
   async function putAway() {
     setAsking(false);
-    const saved = await session.put({ puts: [{ subject: 'pack', part: 'made', gone: true }] });
+    const saved = await session.put({ puts: [putAwayPut(record)] });
     if (saved) goTo('#/');
   }
 

@@ -27,12 +27,21 @@ export function loadedDefinition(sha256: string): LoadedDefinition | null {
   return loaded.get(sha256) ?? null;
 }
 
-/** The definition a record began with, by hash, from this phone or out of the app. Null when it is not here. */
+/**
+ * The definition a record began with, by hash, from this phone or out of the app. Null when it is not here, or is one
+ * that this version cannot grade by: a bundle brings what its records name, also from an earlier or a later Underlid.
+ */
 export async function definitionByHash(sha256: string): Promise<LoadedDefinition | null> {
   const known = loaded.get(sha256);
   if (known) return known;
   const text = await store().definitionText(sha256);
-  return text === null ? builtInByHash(sha256) : definitionOf(text);
+  if (text === null) return builtInByHash(sha256);
+  try {
+    return await definitionOf(text);
+  } catch (error) {
+    console.warn('checklist: one that is kept here cannot be used', error);
+    return null;
+  }
 }
 
 /** Only asked for what is not kept: then every file that comes with the app is read. */
