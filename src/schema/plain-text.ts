@@ -38,12 +38,12 @@ export function hiddenPlaces(value: unknown, place = ''): HiddenPlace[] {
   });
 }
 
-/** The value with every text in it made plain; names of members are left. */
-export function withPlainTexts(value: unknown): unknown {
-  if (typeof value === 'string') return plainText(value);
-  if (Array.isArray(value)) return value.map(withPlainTexts);
+/** The value with every text in it made plain, `ifNothing` where nothing is left of one; names of members are left. */
+export function withPlainTexts(value: unknown, ifNothing = ''): unknown {
+  if (typeof value === 'string') return value && (plainText(value) || ifNothing);
+  if (Array.isArray(value)) return value.map((part) => withPlainTexts(part, ifNothing));
   if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(Object.entries(value).map(([name, part]) => [name, withPlainTexts(part)]));
+  return Object.fromEntries(Object.entries(value).map(([name, part]) => [name, withPlainTexts(part, ifNothing)]));
 }
 
 function foundIn(text: string, where: Omit<HiddenPlace, 'characters'>): HiddenPlace[] {

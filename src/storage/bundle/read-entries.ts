@@ -41,9 +41,10 @@ export function readEntries({ packId, input, schemaVersion, ladder }: EntriesFil
     const where = `${packId}, entry ${i + 1}`;
     if (!v.is(entrySchema, one)) throw new RefusedBundle('badEntry', `${where} is malformed`);
     // The shape has just been checked; the cast drops valibot's "or undefined" on optional members.
+    textChanges.push(...hiddenIn(one as Entry));
     const lift = liftEntry(one as Entry, schemaVersion, ladder);
     if (!lift.ok) throw new RefusedBundle('migrationFailed', `${where}: ${lift.detail}`);
-    const check = checkEntry(madePlain(lift.entry, textChanges));
+    const check = checkEntry(madePlain(lift.entry));
     if (!check.ok) throw new RefusedBundle('badEntry', `${where}: ${check.reason}`);
     const { key, at } = check.entry;
     if (key[0] !== packId) throw new RefusedBundle('badEntry', `${where} is of another pack`);
@@ -57,14 +58,15 @@ export function readEntries({ packId, input, schemaVersion, ladder }: EntriesFil
 }
 
 /** Carriage returns are line ends of another system: changed, but nothing to tell. */
-function madePlain(entry: Entry, changes: TextChange[]): Entry {
-  const { key, v: value, why } = entry;
-  const found = [...hiddenPlaces(value), ...hiddenPlaces(why, 'why')];
-  const told = found.map(({ characters, ...rest }) => ({
-    ...rest,
-    characters: characters.filter((c) => c !== 'U+000D'),
-  }));
-  for (const { place, characters } of told) if (characters.length > 0) changes.push({ key, place, characters });
-  if (found.length === 0) return entry;
+function hiddenIn({ key, v: value, why }: Entry): TextChange[] {
+  return [...hiddenPlaces(value), ...hiddenPlaces(why, 'why')].flatMap(({ place, characters: all }) => {
+    const characters = all.filter((character) => character !== 'U+000D');
+    return characters.length === 0 ? [] : [{ key, place, characters }];
+  });
+}
+
+function madePlain(entry: Entry): Entry {
+  const { v: value, why } = entry;
+  if (hiddenPlaces([value, why]).length === 0) return entry;
   return { ...entry, v: withPlainTexts(value), ...(why === undefined ? {} : { why: String(withPlainTexts(why)) }) };
 }
