@@ -2,7 +2,8 @@ import * as v from 'valibot';
 import { finiteSchema } from './text-limits.ts';
 
 /**
- * The largest figure that a pack, a cell or anything on a bench can have, by the unit it is stored in. Far past it stands
+ * The largest figure that a pack, a cell or anything on a bench can have, by the unit it is stored in: what is typed is
+ * held to it while it is still in its box (app/parts/limit-problem.ts). Far past it stands
  * a slip of the hand, a misread column or a forged file; sums and shares of what is inside stay finite.
  *
  * Our choice, each some hundred times what is built as one pack or sold for a bench: 2000 V is over the 1500 V where low
@@ -33,12 +34,24 @@ export const MOST = {
 } as const;
 export type FigureUnit = keyof typeof MOST;
 
+/**
+ * How far past it a figure that is stored already may lie. Earlier versions set no bound, and one slip of unit, a
+ * thousandfold (12 800 mV as V, 35 000 g as kg), must not cost the figure its place in the record, nor a bundle its way
+ * back: it is shown, and can be mended.
+ */
+const STORED_OVER_TYPED = 1000;
+
 /** Our choice: under a millionth of any unit above, nothing on a bench reads, and a share of it says nothing. */
 const LEAST_ABOVE_0 = 1e-6;
 
+/** What may be typed goes with the shape of what may be stored. */
+const typedLimit = (unit: FigureUnit) => v.metadata<number, { readonly mostTyped: number }>({ mostTyped: MOST[unit] });
+const mostStored = (unit: FigureUnit) => MOST[unit] * STORED_OVER_TYPED;
+
 export const above0 = (unit: FigureUnit) =>
-  v.pipe(finiteSchema, v.gtValue(0), v.minValue(LEAST_ABOVE_0), v.maxValue(MOST[unit]));
-export const from0 = (unit: FigureUnit) => v.pipe(finiteSchema, v.minValue(0), v.maxValue(MOST[unit]));
+  v.pipe(finiteSchema, v.gtValue(0), v.minValue(LEAST_ABOVE_0), v.maxValue(mostStored(unit)), typedLimit(unit));
+export const from0 = (unit: FigureUnit) =>
+  v.pipe(finiteSchema, v.minValue(0), v.maxValue(mostStored(unit)), typedLimit(unit));
 
 /** Milliseconds since 1970. Our choice: to the start of 9999, the last year that is written in four figures everywhere. */
 export const momentMs = v.pipe(finiteSchema, v.minValue(0), v.maxValue(Date.UTC(9999, 0, 1)));

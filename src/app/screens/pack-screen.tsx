@@ -26,6 +26,7 @@ import { makeSafeGate } from '../make-safe-gate.ts';
 import { CarryOverPart } from '../parts/carry-over-part.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
 import { StopSteps } from '../parts/stop-steps.tsx';
+import { putAwayPut } from '../put-away.ts';
 import { questionsOf } from '../questions.ts';
 import { RetestPart } from '../retest/retest-part.tsx';
 import { goTo, hrefTo, type Place } from '../route.ts';

@@ -17,13 +17,19 @@ function between(least: number, most: number, step: number): FieldKind {
   };
 }
 
-const overMost = (most: number) =>
-  [most * 1.5, `Invalid value: Expected <=${most} but received ${most * 1.5}`] as const;
+/** What is stored may lie a thousandfold past what may be typed: a slip of unit of an earlier version, to be mended. */
+const stored = (mostTyped: number) => mostTyped * 1000;
+
+const overMost = (mostTyped: number) =>
+  [
+    stored(mostTyped) * 1.5,
+    `Invalid value: Expected <=${stored(mostTyped)} but received ${stored(mostTyped) * 1.5}`,
+  ] as const;
 
 /** A figure above zero, to the most that its unit allows. */
 export function above0(most: number): FieldKind {
   return {
-    takes: [1e-6, most],
+    takes: [1e-6, most, stored(most)],
     refuses: [
       [0, 'Invalid value: Expected >0 but received 0'],
       [-1, 'Invalid value: Expected >0 but received -1'],
@@ -36,7 +42,7 @@ export function above0(most: number): FieldKind {
 
 export function from0(most: number): FieldKind {
   return {
-    takes: [0, most],
+    takes: [0, most, stored(most)],
     refuses: [[-1e-9, 'Invalid value: Expected >=0 but received -1e-9'], overMost(most), ['5', NUMBER]],
   };
 }
