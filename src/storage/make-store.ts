@@ -20,7 +20,14 @@ export function makeStore(database: Database, environment: StoreEnvironment, { d
   const { otherTabs, marker } = environment;
   const writer = (): Writer => ({ deviceId, tabId: tab.id, nowMs: environment.nowMs() });
 
-  const noteMarker = () => noteDatabase(database, { marker, deviceId, nowMs: environment.nowMs() });
+  /** After the work is done and stands: that it could not be noted outside undoes nothing, and must not say so. */
+  const noteMarker = async () => {
+    try {
+      await noteDatabase(database, { marker, deviceId, nowMs: environment.nowMs() });
+    } catch (error) {
+      console.warn('store: not noted outside the database', error);
+    }
+  };
   const countUnsaved = (subject: 'photo' | 'log') =>
     database.transact('readonly', ['entries', 'cards', 'uses'], (tx) => inNoBackup(tx, subject));
   const failure = (error: unknown): Failure => ({ ok: false, ...problemOf(error, database) });

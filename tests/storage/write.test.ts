@@ -125,6 +125,17 @@ it('resolves a write only after its transaction has completed', async () => {
   expect(order).toEqual(['completed', 'resolved']);
 });
 
+it('says a change is written, and a pack erased, though the note outside the database was refused', async () => {
+  const refusing = { read: () => null, write: () => { throw new Error('no room'); } }; // biome-ignore format: one line
+  const warn = vi.spyOn(console, 'warn').mockImplementation(() => {});
+  const store = await storeOn({ ...newPhone(), marker: { ...refusing, text: null } });
+  expect(await store.write(change([answer('a', 'weak')]))).toMatchObject({ ok: true });
+  expect(await store.entriesOf(PACK)).toHaveLength(1);
+  await store.erase(PACK);
+  expect(await store.cards()).toEqual([]);
+  expect(warn).toHaveBeenCalledTimes(2);
+});
+
 it('refuses a value that does not pass its schema, naming it, and a card of another pack', async () => {
   const store = await storeOn(newPhone());
   const bad = await store.write(change([answer('b', 'sound'), answer('a', 'perfect')]));

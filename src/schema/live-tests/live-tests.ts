@@ -14,8 +14,8 @@ import { type Ruler, rulerSchema } from './ruler.ts';
 import { type Log, logSchema, type Run, runSchema } from './run.ts';
 import { type Trip, tripSchema } from './trip.ts';
 
-/** `<id>/<number>`: one of several that belong to a set. */
-const numbered = v.pipe(v.string(), v.regex(/^[0-9a-f]{32}\/[1-9]\d{0,2}$/));
+/** `<id>/<number>`: one of several that belong to a set, up to as many cells as a nameplate may give. */
+const numbered = v.pipe(v.string(), v.regex(/^[0-9a-f]{32}\/([1-9]\d{0,2}|1000)$/));
 
 /** Entry subjects of the live tests: one entry per test, cell or share. */
 export const LIVE_TEST_SUBJECTS = {
