@@ -9,6 +9,10 @@ precacheAndRoute(self.__WB_MANIFEST);
 cleanupOutdatedCaches();
 registerRoute(new NavigationRoute(createHandlerBoundToURL('index.html')));
 
+// The page of the first visit too is served from here as soon as everything is on the phone: its screens are fetched one by
+// one, and a tester who has read that no signal is needed goes down to the bench with that very page.
+self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim()));
+
 // A new version waits until the page, having asked, tells it to go on.
 self.addEventListener('message', (event) => {
   if ((event.data as { type?: string } | null)?.type === 'SKIP_WAITING') void self.skipWaiting();

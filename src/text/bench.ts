@@ -8,6 +8,8 @@ export const benchWords = {
     'Take one LFP pack from the unopened box to a scored sheet. Everything stays on this phone and works without a signal.',
   newPack: 'New pack',
   notBegun: 'The pack could not be begun: this phone did not save it. Free some space, or load the page again.',
+  beginNotFetched:
+    'No pack was begun: this part of Underlid is not on the phone yet. Once there is a signal, try again.',
   keep: 'Keep',
   search: 'Find a pack',
   noMatch: (text: string) => `No pack matches “${text}”.`,

@@ -12,6 +12,9 @@ export const words = {
   saving: 'saving …',
   notSaved: 'not saved',
   tryAgain: 'Try again',
+  notFetched: 'Not on the phone yet',
+  notFetchedHint:
+    'This part of Underlid has not been fetched. Once there is a signal, try again. Nothing is lost meanwhile.',
   notSavedWhat: (names: readonly string[]) => {
     const shown = names.slice(0, 3).join(', ');
     return `Not saved: ${names.length > 3 ? `${shown} and ${names.length - 3} more` : shown}.`;

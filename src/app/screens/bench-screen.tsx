@@ -22,9 +22,14 @@ export function BenchScreen() {
   const shown = here.filter((card) => matches(card, sought));
 
   async function begin() {
+    setWrong(null);
+    const loaded = await import('../new-pack.ts').catch(() => null);
+    if (!loaded) {
+      setWrong(say.beginNotFetched);
+      return;
+    }
     try {
-      const { newPack } = await import('../new-pack.ts');
-      const packId = await newPack();
+      const packId = await loaded.newPack();
       if (packId === null) setWrong(say.notBegun);
       else goTo(hrefTo(packId, 'nameplate'));
     } catch (error) {
@@ -35,8 +40,8 @@ export function BenchScreen() {
   async function demo() {
     setBusy(true);
     setWrong(null);
-    const { layOutDemo, putDemoAway } = await import('../demo/demo-bench.ts');
     try {
+      const { layOutDemo, putDemoAway } = await import('../demo/demo-bench.ts');
       const problem = demoIsIn ? await putDemoAway() : await layOutDemo();
       if (problem) setWrong(writeProblems[problem]);
     } catch (error) {

@@ -2,7 +2,7 @@ import { signal } from '@preact/signals';
 
 /** A newer version waits; the page asks before it is used. */
 export const newerReady = signal(false);
-/** The first visit has fetched everything: from now on no signal is needed. */
+/** The first visit has fetched everything and this page is served from it: from now on no signal is needed. */
 export const offlineReady = signal(false);
 
 let apply: () => void = () => {};
@@ -12,7 +12,7 @@ export async function watchVersions(): Promise<void> {
   if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
   const { Workbox } = await import('workbox-window');
   const worker = new Workbox('./sw.js');
-  worker.addEventListener('installed', (event) => {
+  worker.addEventListener('controlling', (event) => {
     if (!event.isUpdate) offlineReady.value = true;
   });
   worker.addEventListener('waiting', () => {
