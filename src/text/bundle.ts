@@ -3,7 +3,8 @@ import { plainText } from '../schema/plain-text.ts';
 
 /** Why a backup file was not taken in, and what to do. In every case nothing on the phone was changed. */
 export const bundleRefusals: Readonly<Record<BundleRefusal, string>> = {
-  notAZip: 'This file is not a zip. Choose a backup that Underlid saved; its name begins with “underlid-”.',
+  notAZip:
+    'This file is not a zip, or its end is missing. Choose a backup that Underlid saved, copied whole; its name begins with “underlid-”.',
   damagedZip: 'This backup file is damaged. Copy it again from where it was kept, or use another copy.',
   encrypted: 'This zip is encrypted. Choose the file as Underlid saved it.',
   unsafePath: 'A file in this zip has a name that is not safe to open. It was not made by Underlid.',

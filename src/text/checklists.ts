@@ -1,6 +1,7 @@
 /** Keep: checklists on board, loading and removing one; the choice of one for a new pack. */
 export const checklistsWords = {
   title: 'Checklists on board',
+  hint: 'What is asked and graded; load one of your own.',
   lead: 'A pack stays on the version it was begun with. One that no pack uses is in no backup: keep its file.',
   draft: 'draft',
   released: 'released',

@@ -14,6 +14,7 @@ function listed(parts: readonly string[]): string {
 export const keepWords = {
   title: 'Keep',
   look: 'Look and hand',
+  lookHint: 'Dark or light, left or right thumb, units, paper.',
   theme: 'Theme',
   themes: { bench: 'Bench, dark', paper: 'Paper, light' },
   hand: 'Thumb',
@@ -113,6 +114,7 @@ export const keepWords = {
   removeAsk: (label: string) =>
     `Remove ${label} with all its photos from this phone? This cannot be undone here. Only a bundle brings it back.`,
   about: 'Underlid',
+  aboutHint: 'Its version, and what it is not.',
   version: (version: string) => `Version ${version}`,
   notCertified:
     'Underlid helps to look, note and reckon. It certifies nothing, and it replaces neither local codes nor a licensed practitioner. Nothing you enter leaves this phone unless you save or share it.',

@@ -3,6 +3,7 @@ import { formatFixed } from './format-number.ts';
 /** Keep, Recheck a sheet: whether the JSON of a closed sheet still says what was sealed. */
 export const recheckWords = {
   title: 'Recheck a sheet',
+  hint: 'Is the file of a closed sheet still as it was sealed?',
   lead: 'A closed sheet prints the SHA-256 of its JSON file. Choose that file: every number in it is worked out again on this phone, without a network, from the answers and the checklist in the file alone.',
   printed: 'SHA-256 printed on the sheet, if you have it',
   printedHint: 'All 64 digits, or the first of them, 8 at least. Spaces, dashes and capitals do not matter.',

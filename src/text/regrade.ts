@@ -20,8 +20,7 @@ export const MOVE_REASONS = {
 
 /** Keep: what a newer checklist would make of the packs on this phone. */
 export const regradeWords = {
-  keepTitle: 'Re-grade',
-  keepLead: 'See what a newer checklist would make of the packs on this phone, and why, before anything is changed.',
+  keepLead: 'Which scores would move, and why.',
   link: 'Re-grade under a newer checklist',
   title: 'Re-grade',
   lead: 'Nothing here is changed until you say so. Every answer stays; the newer checklist grades by readings what it can and asks more items, open until answered.',

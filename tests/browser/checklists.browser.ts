@@ -20,7 +20,7 @@ import { beginPack, makeSafe } from './driver/job.ts';
 import { launchBrowser } from './driver/launch.ts';
 import { emptyPhone, type Phone } from './driver/phone.ts';
 import { savePdf } from './driver/save.ts';
-import { button, expectTitle, goTo, tapButton, untilSaved } from './driver/screen.ts';
+import { button, expectTitle, goTo, keepPart, tapButton, untilSaved } from './driver/screen.ts';
 
 const RACK_TEXT = readFileSync('checklists/lfp-rack/0.1.0.json', 'utf8');
 const rack = admittedFile('lfp-rack/0.1.0');
@@ -42,6 +42,7 @@ afterAll(() => browser.close());
 async function load(page: Page, name: string, content: string | Uint8Array): Promise<void> {
   await goTo(page, '#/');
   await goTo(page, '#/keep');
+  await keepPart(page, 'checklists');
   const path = roll.put(name, typeof content === 'string' ? new TextEncoder().encode(content) : content);
   const [chooser] = await Promise.all([page.waitForEvent('filechooser'), tapButton(page, say.load)]);
   await chooser.setFiles(path);
@@ -64,7 +65,7 @@ async function answerRack(page: Page, itemId: string, grade: Grade): Promise<voi
 it('Keep lists the 2 checklists that come with the app, the earlier version apart, each with its SHA-256', async () => {
   const { page } = phone;
   await goTo(page, '#/keep');
-  const part = page.locator('[data-checklists]');
+  const part = await keepPart(page, 'checklists');
   for (const [{ title, items }, text] of [
     [builtIn, readFileSync('checklists/lfp-drop-in/1.1.0.json', 'utf8')],
     [rack, RACK_TEXT],
@@ -73,9 +74,9 @@ it('Keep lists the 2 checklists that come with the app, the earlier version apar
     await line.getByText(say.items(items.length)).waitFor();
     await line.getByText(say.sha256(sha256(text))).waitFor();
   }
-  expect(await part.locator('li:visible').count()).toBe(2);
+  expect(await part.locator('.lines > li:visible').count()).toBe(2);
   await part.getByText(say.earlier(1)).tap();
-  expect(await part.locator('li:visible').count()).toBe(3);
+  expect(await part.locator('.lines > li:visible').count()).toBe(3);
   expect(await button(page, say.of(say.remove, 'lfp-rack', '0.1.0')).count()).toBe(0);
   for (const width of [390, 320]) {
     await page.setViewportSize({ width, height: 844 });
@@ -139,7 +140,7 @@ it('refuses 10 files, each with its place and reason, and storage is byte-identi
   const before = (await everythingStored(page)).text;
   for (const [name, content, expected] of BAD) {
     await load(page, `${name}.json`, content);
-    const said = page.locator('[data-checklists] .notice[role="status"]');
+    const said = page.locator('[data-part="checklists"] .notice[role="status"]');
     await said.getByText(`${name}.json: `).waitFor();
     for (const words of expected) expect(await said.textContent()).toMatch(words);
     expect(await said.textContent()).toContain('Nothing on this phone was changed.');
@@ -151,7 +152,7 @@ it('loads one of one’s own, and says so when it is here already', async () => 
   const { page } = phone;
   await load(page, 'own.json', OWN_TEXT);
   await page.getByText(say.loaded('Packs of our shed', 'shed-rack', '0.1.0')).waitFor();
-  const line = page.locator('[data-checklists] li', { hasText: 'Packs of our shed' });
+  const line = page.locator('[data-part="checklists"] li', { hasText: 'Packs of our shed' });
   await line.getByText(say.sha256(sha256(OWN_TEXT))).waitFor();
   await line.getByText(`${say.origins.loaded} · ${say.uses(0)}`).waitFor();
   await load(page, 'own.json', OWN_TEXT);
@@ -238,7 +239,8 @@ it('removing one in use is refused, naming the pack; without a use it is asked, 
   const remove = say.of(say.remove, 'shed-rack', '0.1.0');
   const label = words.packLabel('Shed 1', '1');
   await goTo(page, '#/keep');
-  const own = page.locator('[data-checklists] li', { hasText: 'Packs of our shed' });
+  await keepPart(page, 'checklists');
+  const own = page.locator('[data-part="checklists"] li', { hasText: 'Packs of our shed' });
   await own.getByText(say.uses(1)).waitFor();
   await tapButton(page, remove);
   await page.getByText(say.inUse('shed-rack', '0.1.0', [label])).waitFor();
@@ -250,6 +252,7 @@ it('removing one in use is refused, naming the pack; without a use it is asked, 
   await tapButton(page, packWords.putAwayNow);
   await expectTitle(page, benchWords.title);
   await goTo(page, '#/keep');
+  await keepPart(page, 'checklists');
   await tapButton(page, remove);
   await page.getByText(say.inUse('shed-rack', '0.1.0', [label])).waitFor();
   await tapButton(page, keepWords.removeForGood);

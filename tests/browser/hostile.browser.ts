@@ -21,7 +21,7 @@ import { launchBrowser } from './driver/launch.ts';
 import { LIVE_TEST_LINES } from './driver/live-screens.ts';
 import { emptyPhone, type Phone } from './driver/phone.ts';
 import { restoreBundles, savePdf } from './driver/save.ts';
-import { atRest, goTo, tapButton } from './driver/screen.ts';
+import { atRest, goTo, keepPart, tapButton } from './driver/screen.ts';
 
 const roll = cameraRoll();
 let browser: Browser;
@@ -91,6 +91,7 @@ it('checklists: 20 or more are each refused with a sentence and what is wrong wh
   expect(files.length).toBeGreaterThanOrEqual(20);
   await goTo(page, '#/');
   await goTo(page, '#/keep');
+  await keepPart(page, 'checklists');
   const box = page.locator('[data-load-checklist]');
   await box.waitFor({ state: 'attached' });
   const before = await dumpOf(page);

@@ -12,7 +12,7 @@ import { packIdOn } from './driver/job.ts';
 import { launchBrowser } from './driver/launch.ts';
 import { loseSignal } from './driver/offline.ts';
 import { emptyPhone, type Phone } from './driver/phone.ts';
-import { button, goTo, tapButton } from './driver/screen.ts';
+import { button, goTo, keepPart, tapButton } from './driver/screen.ts';
 
 const roll = cameraRoll();
 let browser: Browser;
@@ -55,6 +55,7 @@ async function recheckFile(name: string, content: string): Promise<string> {
   const { page } = other;
   await goTo(page, '#/');
   await goTo(page, '#/keep');
+  await keepPart(page, 'recheck');
   const path = roll.put(name, Buffer.from(content, 'utf8'));
   const [chooser] = await Promise.all([page.waitForEvent('filechooser'), tapButton(page, say.choose)]);
   await chooser.setFiles(path);

@@ -8,6 +8,7 @@ import { type ChecklistOnBoard, checklistsOnBoard, markLoaded } from '../state/c
 import { problemOf } from '../state/kept.ts';
 import { store } from '../state/store.ts';
 import { ChecklistLine } from './checklist-line.tsx';
+import { Fold } from './fold.tsx';
 import { LoadChecklistPart } from './load-checklist-part.tsx';
 
 interface Board {
@@ -79,6 +80,7 @@ export function ChecklistsPart() {
   );
   return (
     <Section>
+      <LoadChecklistPart onLoaded={readOrSay} />
       <p class="small muted">{say.lead}</p>
       <ul class="lines">{checklists.filter((one) => !earlier.includes(one)).map(lineOf)}</ul>
       {said !== null && (
@@ -94,7 +96,6 @@ export function ChecklistsPart() {
           <ul class="lines">{earlier.map(lineOf)}</ul>
         </details>
       )}
-      <LoadChecklistPart onLoaded={readOrSay} />
       {asking && (
         <Dialog title={say.removeTitle(asking.title)} onClose={() => setAsking(null)}>
           <p>{say.removeAsk(asking.id, asking.version)}</p>
@@ -114,10 +115,9 @@ export function ChecklistsPart() {
 
 function Section({ children }: { children?: preact.ComponentChildren }) {
   return (
-    <section class="stack" data-checklists>
-      <h2>{say.title}</h2>
+    <Fold title={say.title} hint={say.hint} part="checklists">
       {children}
-    </section>
+    </Fold>
   );
 }
 

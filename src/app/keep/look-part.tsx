@@ -2,17 +2,17 @@ import type { Settings } from '../../storage/settings.ts';
 import { keepWords as say } from '../../text/keep.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { setSetting, settings } from '../state/settings.ts';
+import { Fold } from './fold.tsx';
 
 /** How this phone shows things. */
 export function LookPart() {
   return (
-    <section class="stack">
-      <h2>{say.look}</h2>
+    <Fold title={say.look} hint={say.lookHint} part="look">
       <SettingChoice name="theme" label={say.theme} texts={say.themes} />
       <SettingChoice name="hand" label={say.hand} texts={say.hands} />
       <SettingChoice name="units" label={say.units} texts={say.unitChoices} />
       <SettingChoice name="paper" label={say.paper} texts={say.papers} />
-    </section>
+    </Fold>
   );
 }
 

@@ -2,6 +2,7 @@ import { useRef, useState } from 'preact/hooks';
 import { type PrintedHash, readPrintedHash } from '../../sheet/model/sealed/printed-hash.ts';
 import { recheckWords as say } from '../../text/recheck.ts';
 import { TextField } from '../../ui/fields/text-field.tsx';
+import { Fold } from './fold.tsx';
 import type { FileRecheck } from './recheck-file.ts';
 import { RecheckReport } from './recheck-report.tsx';
 
@@ -20,8 +21,7 @@ export function RecheckPart() {
   }
 
   return (
-    <section class="stack">
-      <h2>{say.title}</h2>
+    <Fold title={say.title} hint={say.hint} part="recheck">
       <p class="muted small">{say.lead}</p>
       <TextField id="printed-sha256" label={say.printed} value={typed} onChange={setTyped} />
       <p class="small muted slot">{wrongWords(printed) ?? say.printedHint}</p>
@@ -56,7 +56,7 @@ export function RecheckPart() {
           )}
         </>
       )}
-    </section>
+    </Fold>
   );
 }
 

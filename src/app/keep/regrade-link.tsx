@@ -5,12 +5,12 @@ import { cards } from '../state/bench.ts';
 export function RegradeLink() {
   if (!cards.value.some(({ gone }) => !gone)) return null;
   return (
-    <section class="stack">
-      <h2>{say.keepTitle}</h2>
-      <p class="muted small">{say.keepLead}</p>
-      <a class="button" href="#/keep/regrade">
-        {say.link}
-      </a>
-    </section>
+    <a class="line way" href="#/keep/regrade">
+      <span>
+        <h2>{say.link}</h2>
+        <span class="small muted fold-hint">{say.keepLead}</span>
+      </span>
+      <span aria-hidden="true">›</span>
+    </a>
   );
 }

@@ -42,7 +42,7 @@ function placeOf(path: readonly { key?: unknown }[]): string {
 }
 
 function reasonOf(issue: Issue): string {
-  if (issue.type === 'strict_object' && issue.expected === 'never') return 'is not a field a definition has';
+  if (issue.type === 'strict_object' && issue.expected === 'never') return 'is not a field a checklist has';
   if (issue.input === undefined) return 'is missing';
   const limit = 'requirement' in issue ? String(issue.requirement) : '';
   switch (issue.type) {

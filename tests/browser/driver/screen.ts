@@ -21,6 +21,14 @@ export async function goTo(page: Page, hash: string): Promise<void> {
   await page.locator('h1').waitFor();
 }
 
+/** A part of Keep, unfolded: look, recheck, checklists or about. */
+export async function keepPart(page: Page, part: string): Promise<Locator> {
+  const fold = page.locator(`details[data-part="${part}"]`);
+  await fold.waitFor();
+  if ((await fold.getAttribute('open')) === null) await fold.locator(':scope > summary').tap();
+  return fold;
+}
+
 /** The heading of the screen, once it is `title`. */
 export async function expectTitle(page: Page, title: string): Promise<void> {
   await page.getByRole('heading', { level: 1 }).filter({ hasText: title }).waitFor();

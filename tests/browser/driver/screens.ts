@@ -13,7 +13,7 @@ import { drawByTouch, writeOnCallout } from './draw.ts';
 import { answer, beginPack, goLive, makeSafe, packIdOn, writeNote } from './job.ts';
 import { liveScreens } from './live-screens.ts';
 import { leaveCallouts, photographItem } from './photo.ts';
-import { button, goTo, tapButton } from './screen.ts';
+import { button, goTo, keepPart, tapButton } from './screen.ts';
 
 /** A pack in the middle of the job: the lid is off, some things are found. */
 export interface PackInHand {
@@ -81,6 +81,13 @@ export function everyScreen(pack: PackInHand): [name: string, go: (page: Page) =
   return [
     ['bench', (page) => goTo(page, '#/')],
     ['keep', (page) => goTo(page, '#/keep')],
+    [
+      'keep-unfolded',
+      async (page) => {
+        await goTo(page, '#/keep');
+        for (const part of ['look', 'recheck', 'checklists', 'about']) await keepPart(page, part);
+      },
+    ],
     ['regrade', (page) => goTo(page, '#/keep/regrade')],
     ['lost', (page) => goTo(page, '#/nowhere')],
     ['pack', at('')],
@@ -143,5 +150,5 @@ export type Theme = keyof typeof keepWords.themes;
 
 export async function chooseTheme(page: Page, theme: Theme): Promise<void> {
   await goTo(page, '#/keep');
-  await page.getByRole('radio', { name: keepWords.themes[theme] }).tap();
+  await (await keepPart(page, 'look')).getByRole('radio', { name: keepWords.themes[theme] }).tap();
 }

@@ -82,7 +82,7 @@ describe('its bands', () => {
     ['none', banded(), any, 'is empty'],
     ['nine', banded(...Array(9).fill({ grade: 'sound', upTo: 1 })), any, 'has more than 8 entries'],
     ['a limit in words', banded({ grade: 'sound', upTo: '5' }, { grade: 'failed' }), `${any}[0].upTo`, 'must be a number, got "5"'],
-    ['an unheard-of limit', banded({ grade: 'sound', below: 5 }, { grade: 'failed' }), `${any}[0].below`, 'is not a field a definition has'],
+    ['an unheard-of limit', banded({ grade: 'sound', below: 5 }, { grade: 'failed' }), `${any}[0].below`, 'is not a field a checklist has'],
   ])('are refused with %s', (_, changes, place, reason) => {
     expectRefused(changes, place, reason);
   }); // biome-ignore format: a table

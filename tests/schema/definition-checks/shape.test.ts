@@ -5,7 +5,7 @@ import { expectRefused, type Refusal } from './expect-refused.ts';
 
 describe('the shape of a definition', () => {
   it.each<Refusal>([
-    ['a key of its own', { 'items[0].colour': 'red' }, 'items[0].colour', 'is not a field a definition has'],
+    ['a key of its own', { 'items[0].colour': 'red' }, 'items[0].colour', 'is not a field a checklist has'],
     ['a missing field', { title: undefined }, 'title', 'is missing'],
     ['a version of two numbers', { version: '1.0' }, 'version', 'must be major.minor.patch, got "1.0"'],
     ['an id in capitals', { 'items[1].id': 'Swollen' }, 'items[1].id', 'must be kebab-case, got "Swollen"'],
@@ -20,7 +20,7 @@ describe('the shape of a definition', () => {
       'an unheard-of grade',
       { 'items[2].grades.fair': 'Fair.' },
       'items[2].grades.fair',
-      'is not a field a definition has',
+      'is not a field a checklist has',
     ],
     ['a weight of 6', { 'items[0].weight': 6 }, 'items[0].weight', 'must be at most 5, got 6'],
     ['a weight of 0', { 'items[0].weight': 0 }, 'items[0].weight', 'must be at least 1, got 0'],
