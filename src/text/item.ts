@@ -60,6 +60,8 @@ export const itemWords = {
 export const factWords = {
   about: 'About this pack',
   clear: 'Take the answer back',
+  /** Short first: the line it stands in is cut off at its end. */
+  answered: (ask: string, answer: string) => `${answer}: ${ask}`,
 };
 
 export const zoneWords = {

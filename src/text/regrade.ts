@@ -37,8 +37,8 @@ export const regradeWords = {
   stillTick: (count: number) =>
     count === 1 ? 'Take the one that does not move as well' : `Take the ${count} that do not move as well`,
   unread: (labels: string) => `The checklist of these packs is not on this phone, so they were passed over: ${labels}.`,
-  all: 'All',
-  none: 'None',
+  all: 'Tick all',
+  none: 'Tick none',
   becomesRevision: 'sheet closed: becomes a revision',
   why: 'Why',
   openPack: 'Open this pack',

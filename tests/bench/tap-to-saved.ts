@@ -1,6 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import type { Item } from '../../src/schema/checklist.ts';
 import { GRADES, type Grade } from '../../src/schema/grade.ts';
+import { factWords } from '../../src/text/item.ts';
 import { photoWords } from '../../src/text/photo-screens.ts';
 import { storedEntries } from '../browser/driver/database.ts';
 import { beginPack, makeSafe } from '../browser/driver/job.ts';
@@ -75,7 +76,7 @@ async function answerFacts(page: Page, packId: string): Promise<void> {
     await expectTitle(page, ask);
     const text = choices[0]?.text ?? '';
     await page.getByRole('radio', { name: text, exact: true }).tap();
-    await untilSaved(page, text);
+    await untilSaved(page, factWords.answered(ask, text));
   }
 }
 

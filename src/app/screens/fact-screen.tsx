@@ -21,7 +21,7 @@ export function FactScreen({ session, fact }: { session: PackSession; fact: Fact
       choice === chosen
         ? [{ subject: 'fact', part: fact.id, gone: true as const }]
         : [{ subject: 'fact', part: fact.id, v: { choice } }];
-    void session.put({ puts, undoLabel: choice === chosen ? factWords.clear : text });
+    void session.put({ puts, undoLabel: choice === chosen ? factWords.clear : factWords.answered(fact.ask, text) });
   }
   return (
     <Screen

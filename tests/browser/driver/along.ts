@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import type { Grade } from '../../../src/schema/grade.ts';
-import { itemWords } from '../../../src/text/item.ts';
+import { factWords, itemWords } from '../../../src/text/item.ts';
 import { builtIn } from '../../checklists/built-in.ts';
 import { choose } from './job.ts';
 import { button, untilSaved } from './screen.ts';
@@ -27,12 +27,11 @@ export async function answerAlong(
     const [, kind, id = ''] = /\/(item|fact)\/([a-z0-9-]+)$/.exec(page.url()) ?? [];
     if (kind === undefined) return visits;
     if (kind === 'fact') {
-      const text = builtIn.facts
-        .find((fact) => fact.id === id)
-        ?.choices.find((one) => one.id === plan.choiceOf(id))?.text;
-      if (text === undefined) throw new Error(`answerAlong: no such choice for ${id}`);
+      const fact = builtIn.facts.find((one) => one.id === id);
+      const text = fact?.choices.find((one) => one.id === plan.choiceOf(id))?.text;
+      if (fact === undefined || text === undefined) throw new Error(`answerAlong: no such choice for ${id}`);
       await page.getByRole('radio', { name: text, exact: true }).tap();
-      await untilSaved(page, text);
+      await untilSaved(page, factWords.answered(fact.ask, text));
     } else {
       const grade = plan.gradeOf(id);
       await choose(page, grade, id);
