@@ -2,6 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
 import type { BundleRefusal } from '../../src/schema/bundle.ts';
 import { bundleRefusals, hiddenCharacterName, nothingChanged } from '../../src/text/bundle.ts';
+import { calloutWords } from '../../src/text/callouts.ts';
 import { checklistsWords } from '../../src/text/checklists.ts';
 import { itemWords } from '../../src/text/item.ts';
 import { keepWords } from '../../src/text/keep.ts';
@@ -19,7 +20,7 @@ import { dumpOf } from './driver/dump.ts';
 import { beginPack } from './driver/job.ts';
 import { launchBrowser } from './driver/launch.ts';
 import { LIVE_TEST_LINES } from './driver/live-screens.ts';
-import { emptyPhone, type Phone } from './driver/phone.ts';
+import { appUrl, emptyPhone, type Phone } from './driver/phone.ts';
 import { restoreBundles, savePdf } from './driver/save.ts';
 import { atRest, goTo, keepPart, tapButton } from './driver/screen.ts';
 
@@ -193,7 +194,11 @@ it('a record and a checklist with a script in every text stand on every screen a
   ];
   let texts = '';
   for (const hash of ['#/', '#/keep', '#/keep/regrade', ...places.map(at)]) {
-    await goTo(screen, hash);
+    // Drawing fills the whole screen and has no heading.
+    if (hash.endsWith('%2Fnew')) {
+      await screen.goto(appUrl(hash));
+      await screen.getByRole('region', { name: calloutWords.editor }).waitFor();
+    } else await goTo(screen, hash);
     if (hash.endsWith('/sheet')) await screen.getByRole('article').waitFor();
     await atRest(screen);
     texts += await screen.evaluate(() => {
