@@ -197,7 +197,8 @@ it('a typed code with a letter that is never issued names the letter and its pla
   await box.blur();
   await page.getByText(cellCodeWords.wrongAt(4, 'X'), { exact: true }).waitFor();
   await page.reload();
-  expect(await box.inputValue()).toBe('04QXB76836300JBC40000903');
+  // The box is there before what was typed into it has been read from the phone.
+  await expect.poll(() => box.inputValue()).toBe('04QXB76836300JBC40000903');
 });
 
 /** A camera that looks a little from the side: mm in the plane of the card to pixels of the photo. */

@@ -245,8 +245,9 @@ it('a page that ends at 8 moments of closing leaves the sheet open or closed wit
   expect(outcomes).toContain('closed');
 });
 
-/** So that the next round can close it again. */
+/** So that the next round can close it again. Read anew: a page that ended with its write may have told no other tab. */
 async function openAgain(page: Page): Promise<void> {
+  await page.reload();
   await toSheet();
   await goTo(page, `#/${packId}/item/${HANDLES.id}`);
   const other = (await page.locator('[data-grade="weak"]').getAttribute('aria-checked')) === 'true' ? 'failed' : 'weak';

@@ -16,7 +16,7 @@ const ROWS: Row[] = [
   ['a definition that is no JSON', refused('not JSON'), () => '{"id":'],
   ['a definition that is a page of HTML', refused('not JSON'), () => '<!doctype html><script>window.ran=1</script>'],
   ['a definition of null', refused('definition'), () => 'null'],
-  ['a list of definitions', refused('definition'), () => `[${plain()}]`],
+  ['a list of definitions', refused('id is missing'), () => `[${plain()}]`],
   ['a definition nested 100 000 levels', refused('nested deeper'), () => '['.repeat(100_000) + ']'.repeat(100_000)],
   ['a definition of 10 MB', refused('larger than'), () => plain().replace('"Minimal"', `"${'x'.repeat(10_000_000)}"`)],
   ['a title of 30 000 letters', refused('holds a text of'), () => plain().replace('"Minimal"', `"${'x'.repeat(30_000)}"`)],
