@@ -93,7 +93,7 @@ it('checklists: 20 or more are each refused with a sentence and what is wrong wh
   await goTo(page, '#/');
   await goTo(page, '#/keep');
   await keepPart(page, 'checklists');
-  const box = page.locator('[data-load-checklist]');
+  const box = page.locator('input[type="file"]').and(page.getByLabel(checklistsWords.load, { exact: true }));
   await box.waitFor({ state: 'attached' });
   const before = await dumpOf(page);
   for (const { name, path } of files) {

@@ -26,6 +26,10 @@ describe.each(NAMES)('%s', (name) => {
     expect([...states].toSorted()).toEqual(['apart', 'arrival', 'liveOpen', 'loaded', 'untouched']);
   });
 
+  it('has a basis for every item', () => {
+    expect(idsOf(items.filter(({ basis }) => basis.length === 0))).toEqual([]);
+  });
+
   it('rests 0 safety or stop items on memory alone, and gives a reason wherever only a memory is left', () => {
     const dangerous = items.filter(({ safety, stop }) => safety || stop);
     expect(idsOf(dangerous.filter(({ basis }) => basis.every(isMemory)))).toEqual([]);
@@ -45,6 +49,11 @@ describe.each(NAMES)('%s', (name) => {
     const asked = items.flatMap(({ onlyIf, derive }) => [onlyIf?.fact, derive?.fuseFitted?.fact]);
     // How the lid is held decides no item; it stands on the sheet.
     expect(idsOf(facts.filter(({ id }) => !asked.includes(id))).filter((id) => !/open|heater/.test(id))).toEqual([]);
+  });
+
+  it('tells the grades of every item apart by words', () => {
+    const alike = items.filter((item) => new Set(gradeTexts(item).map(bareWords)).size < gradeTexts(item).length);
+    expect(idsOf(alike)).toEqual([]);
   });
 
   it('offers the grade sound for every item, so that a faultless pack can score 100', () => {
@@ -83,6 +92,15 @@ function isMemory(basis: Basis): boolean {
 
 function gradeTexts({ grades }: Item): string[] {
   return GRADES.flatMap((grade) => grades[grade] ?? []);
+}
+
+function bareWords(text: string): string {
+  return (
+    text
+      .toLowerCase()
+      .match(/[^\s\p{P}]+/gu)
+      ?.join(' ') ?? ''
+  );
 }
 
 function idsOf(list: readonly { id: string }[]): string[] {

@@ -1,12 +1,12 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { checklistsWords as say } from '../../text/checklists.ts';
+import { FileButton } from './file-button.tsx';
 import type { Loaded } from './load-checklist.ts';
 
 type Now = { now: 'rest' } | { now: 'reading'; name: string } | { now: 'done'; loaded: Loaded };
 
 /** A checklist from a file: what is wrong in it is listed with its place, and then nothing has changed. */
 export function LoadChecklistPart({ onLoaded }: { onLoaded: () => void }) {
-  const input = useRef<HTMLInputElement>(null);
   const outcome = useRef<HTMLDivElement>(null);
   const [now, setNow] = useState<Now>({ now: 'rest' });
   // What became of it stands below the button, so that nothing under the finger moves; it is brought into sight.
@@ -21,22 +21,11 @@ export function LoadChecklistPart({ onLoaded }: { onLoaded: () => void }) {
   return (
     <>
       <p class="small muted">{say.loadLead}</p>
-      <button type="button" class="button" disabled={now.now === 'reading'} onClick={() => input.current?.click()}>
-        {say.load}
-      </button>
-      <input
-        ref={input}
-        class="unseen"
-        type="file"
+      <FileButton
+        label={say.load}
         accept=".json,application/json"
-        tabIndex={-1}
-        aria-label={say.load}
-        data-load-checklist
-        onChange={(event) => {
-          const [file] = event.currentTarget.files ?? [];
-          event.currentTarget.value = '';
-          if (file) void load(file);
-        }}
+        isBusy={now.now === 'reading'}
+        onFile={(file) => void load(file)}
       />
       {now.now === 'reading' && <p role="status">{say.reading(now.name)}</p>}
       {now.now === 'done' && (

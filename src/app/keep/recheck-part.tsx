@@ -1,7 +1,8 @@
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { type PrintedHash, readPrintedHash } from '../../sheet/model/sealed/printed-hash.ts';
 import { recheckWords as say } from '../../text/recheck.ts';
 import { TextField } from '../../ui/fields/text-field.tsx';
+import { FileButton } from './file-button.tsx';
 import { Fold } from './fold.tsx';
 import type { FileRecheck } from './recheck-file.ts';
 import { RecheckReport } from './recheck-report.tsx';
@@ -10,7 +11,6 @@ type Now = { now: 'rest' } | { now: 'working'; name: string } | { now: 'done'; n
 
 /** Recheck: the JSON of a closed sheet, from whatever phone, worked out again. What does it is fetched when first used. */
 export function RecheckPart() {
-  const input = useRef<HTMLInputElement>(null);
   const [typed, setTyped] = useState('');
   const [now, setNow] = useState<Now>({ now: 'rest' });
   const printed = readPrintedHash(typed);
@@ -25,21 +25,11 @@ export function RecheckPart() {
       <p class="muted small">{say.lead}</p>
       <TextField id="printed-sha256" label={say.printed} value={typed} onChange={setTyped} />
       <p class="small muted slot">{wrongWords(printed) ?? say.printedHint}</p>
-      <button type="button" class="button" disabled={now.now === 'working'} onClick={() => input.current?.click()}>
-        {say.choose}
-      </button>
-      <input
-        ref={input}
-        class="unseen"
-        type="file"
+      <FileButton
+        label={say.choose}
         accept=".json,application/json"
-        tabIndex={-1}
-        aria-label={say.choose}
-        onChange={(event) => {
-          const [file] = event.currentTarget.files ?? [];
-          event.currentTarget.value = '';
-          if (file) void check(file);
-        }}
+        isBusy={now.now === 'working'}
+        onFile={(file) => void check(file)}
       />
       {now.now === 'working' && <p role="status">{say.working(now.name)}</p>}
       {now.now === 'done' && (
