@@ -11,6 +11,11 @@ const loadKeep = () => import('./screens/keep-screen.tsx').then(({ KeepScreen })
 const OpenPackScreen = lazily(loadPack);
 const RegradeScreen = lazily(() => import('./regrade/regrade-screen.tsx').then(({ RegradeScreen }) => RegradeScreen));
 const KeepScreen = lazily(loadKeep);
+const SideBySideScreen = lazily(() =>
+  import('./side-by-side/side-by-side-page.tsx').then((file) => file.SideBySidePage),
+);
+const TrayScreen = lazily(() => import('./tray/tray-page.tsx').then((file) => file.TrayPage));
+const LastPack = lazily(() => import('./last-pack.tsx').then((file) => file.LastPack));
 const loadRevision = () => import('./closing/revision-dialog.tsx').then(({ RevisionDialog }) => RevisionDialog);
 const RevisionDialog = lazily(loadRevision);
 
@@ -30,6 +35,9 @@ function ScreenHere() {
   if (here.screen === 'bench') return <BenchScreen />;
   if (here.screen === 'keep') return <KeepScreen />;
   if (here.screen === 'regrade') return <RegradeScreen />;
+  if (here.screen === 'sideBySide') return <SideBySideScreen />;
+  if (here.screen === 'tray') return <TrayScreen />;
+  if (here.screen === 'last') return <LastPack />;
   if (here.screen === 'lost') return <Lost title={packWords.lost} hint={packWords.lostHint} />;
   return <OpenPackScreen packId={here.packId} />;
 }

@@ -6,6 +6,16 @@ import { words } from '../text/words.ts';
 import { Screen } from '../ui/screen.tsx';
 import { backToPack } from './back-to-pack.ts';
 import { nowMs, utcOffsetMinutes } from './clock.ts';
+import {
+  CardScreen,
+  LetterScreen,
+  OwnerScreen,
+  PricesScreen,
+  PublishScreen,
+  RemediesScreen,
+  SecondReaderScreen,
+  ShootClockScreen,
+} from './further-places.ts';
 import { LIVE_TEST_PARTS, liveTestAt } from './live-tests/live-test-parts.ts';
 import { PartLines } from './live-tests/part-lines.tsx';
 import { SensorGate } from './live-tests/sensor-gate-screen.tsx';
@@ -50,6 +60,22 @@ export function PackPlace({ session, place, id }: { session: PackSession; place:
       return <SheetScreen key={id} session={session} id={id} />;
     case 'since':
       return <SinceScreen session={session} />;
+    case 'remedies':
+      return <RemediesScreen session={session} />;
+    case 'owner':
+      return <OwnerScreen session={session} />;
+    case 'publish':
+      return <PublishScreen session={session} />;
+    case 'card':
+      return <CardScreen session={session} />;
+    case 'letter':
+      return <LetterScreen session={session} />;
+    case 'prices':
+      return <PricesScreen session={session} />;
+    case 'shoot-clock':
+      return <ShootClockScreen session={session} />;
+    case 'second-reader':
+      return <SecondReaderScreen session={session} id={id} />;
     case 'afterwards':
       return <AfterwardsScreen session={session} />;
     case 'live-tests':

@@ -18,6 +18,14 @@ export const PLACES = [
   'sheet',
   'since',
   'afterwards',
+  'remedies',
+  'owner',
+  'publish',
+  'card',
+  'letter',
+  'prices',
+  'shoot-clock',
+  'second-reader',
 ] as const;
 export type Place = (typeof PLACES)[number];
 
@@ -25,16 +33,22 @@ export type Route =
   | { screen: 'bench' }
   | { screen: 'keep' }
   | { screen: 'regrade' }
+  | { screen: 'sideBySide' }
+  | { screen: 'tray' }
+  | { screen: 'last' }
   | { screen: 'lost' }
   | { screen: 'pack'; packId: string; place: Place; id: string };
 
 export const route = signal<Route>({ screen: 'bench' });
 
-/** `#/` bench, `#/keep`, `#/keep/regrade`, `#/<pack>`, `#/<pack>/<place>`, `#/<pack>/<place>/<id>`. */
+/** `#/` bench, `#/keep`, `#/keep/regrade`, `#/side-by-side`, `#/tray`, `#/last` (the pack open last), `#/<pack>`, `#/<pack>/<place>`, `#/<pack>/<place>/<id>`. */
 export function parseRoute(hash: string): Route {
   const [first = '', place = 'pack', ...rest] = hash.replace(/^#?\/?/, '').split('/');
   if (first === '') return { screen: 'bench' };
   if (first === 'keep') return { screen: place === 'regrade' ? 'regrade' : 'keep' };
+  if (first === 'side-by-side') return { screen: 'sideBySide' };
+  if (first === 'tray') return { screen: 'tray' };
+  if (first === 'last') return { screen: 'last' };
   const known = PLACES.find((name) => name === place);
   if (!/^[0-9a-f]{32}$/.test(first) || known === undefined) return { screen: 'lost' };
   const id = decoded(rest.join('/'));

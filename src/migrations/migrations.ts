@@ -17,6 +17,8 @@ export const MIGRATIONS: readonly Migration[] = [
   // 3 adds subjects and one part of `pack`. Texts are plain from here on: every phone must hold the same under one stamp,
   // and a bundle's are made plain as they come in.
   { to: 3, step: plainEntry },
+  // 4 adds subjects and optional fields and changes none.
+  { to: 4, step: (entry) => entry },
 ];
 
 /** A text of nothing but hidden characters becomes U+FFFD: an empty one might not pass its schema and be set aside. */

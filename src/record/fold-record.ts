@@ -5,6 +5,7 @@ import type { DefinitionReference } from '../schema/definition-reference.ts';
 import type { Entry, Subject } from '../schema/entry.ts';
 import type { MakeSafe } from '../schema/make-safe.ts';
 import { LID_OFF_STATES, type LidOffState, type Route } from '../schema/pack-states.ts';
+import { foldBeside } from './fold-beside.ts';
 import { foldClosings } from './fold-closings.ts';
 import { foldLiveTests } from './fold-live-tests.ts';
 import { foldPhotos } from './fold-photos.ts';
@@ -55,6 +56,7 @@ export function foldRecord(packId: string, entries: readonly Entry[]): PackRecor
     afterwards: fieldsOf<PackRecord['afterwards']>(live, 'afterwards'),
     words: fieldsOf<PackRecord['words']>(live, 'words'),
     ...foldClosings(live),
+    ...foldBeside(live),
     newestAt,
     sheetAt,
     setAside,

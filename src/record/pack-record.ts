@@ -3,17 +3,28 @@ import type { Answer } from '../schema/answer.ts';
 import type { Callout } from '../schema/callout.ts';
 import type { Attachment, Closing, Reopening, RetestOf } from '../schema/closing.ts';
 import type { DefinitionReference } from '../schema/definition-reference.ts';
-import type { LiveTests } from '../schema/live-tests/live-tests.ts';
+import type { LiveTests, Named } from '../schema/live-tests/live-tests.ts';
 import type { MakeSafe } from '../schema/make-safe.ts';
 import type { Nameplate } from '../schema/nameplate.ts';
+import type { Offer } from '../schema/offer.ts';
 import type { LidOffState, Route } from '../schema/pack-states.ts';
 import type { Photo } from '../schema/photo.ts';
+import type { RemedyNote } from '../schema/remedy-note.ts';
+import type { SecondAnswer, SecondReader } from '../schema/second-reading.ts';
+import type { Take, TakeMark } from '../schema/take.ts';
+import type { VoiceNote } from '../schema/voice-note.ts';
 
 /** A callout as folded: its id, and its number among the leaders of its photo (null for kinds that carry none). */
 export type RecordCallout = Callout & { id: string; number: number | null };
 
 /** A photo as folded: the items it is linked to (definition order is not known here: sorted by id) and its callouts. */
 export type RecordPhoto = Photo & { id: string; itemIds: string[]; callouts: RecordCallout[] };
+
+export type RecordTake = Named<Take> & { marks: readonly Named<TakeMark>[] };
+export type RecordSecondReader = Named<SecondReader> & {
+  /** By item id. */
+  answers: Readonly<Record<string, SecondAnswer>>;
+};
 
 /** How the sheet stands: never closed, closed, or opened again since. `sha256` names the sealed JSON. */
 export type SheetStanding =
@@ -56,6 +67,16 @@ export interface PackRecord {
   /** In the order in which they were made. */
   attachments: (Attachment & { id: string })[];
   sheet: SheetStanding;
+  /** Prices and options, in the order in which they were made. */
+  offers: readonly Named<Offer>[];
+  /** By remedy id. */
+  remedyNotes: Readonly<Record<string, RemedyNote>>;
+  /** In the order in which they were begun, each with its marks in order of time. */
+  takes: readonly RecordTake[];
+  /** In the order in which they began. */
+  secondReaders: readonly RecordSecondReader[];
+  /** In the order in which they were made; `id` is the SHA-256 of the bytes. */
+  voices: readonly Named<VoiceNote>[];
   /** Stamp of the newest entry; null of an empty record. */
   newestAt: string | null;
   /** Stamp of the newest entry among those a closed sheet is sealed with: what is attached later does not date a sheet. */

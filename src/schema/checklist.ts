@@ -145,12 +145,17 @@ const itemSchema = v.strictObject({
 });
 export type Item = v.InferOutput<typeof itemSchema>;
 
+const remedyMinutes = v.pipe(v.number(), v.minValue(0), v.maxValue(100_000));
+
 const remedySchema = v.strictObject({
   id: idSchema,
   text: sentenceSchema,
   reach: v.picklist(['outside', 'workshop']),
   settles: v.pipe(v.array(v.strictObject({ item: idSchema, leaves: gradeSchema })), v.minLength(1)),
   needs: v.optional(v.literal('fuseFits')),
+  /** What it takes, as far as a checklist can say it: materials, and working time of one practised person. */
+  parts: v.optional(lineSchema),
+  timeMin: v.optional(v.strictObject({ from: remedyMinutes, to: remedyMinutes })),
 });
 export type Remedy = v.InferOutput<typeof remedySchema>;
 

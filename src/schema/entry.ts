@@ -8,10 +8,15 @@ import { momentMs } from './figure-limits.ts';
 import { LIVE_TEST_SUBJECTS } from './live-tests/live-tests.ts';
 import { makeSafeSchema } from './make-safe.ts';
 import { nameplateFields } from './nameplate.ts';
+import { offerSchema } from './offer.ts';
 import { LID_OFF_STATES, ROUTES } from './pack-states.ts';
 import { photoSchema } from './photo.ts';
+import { remedyNoteSchema } from './remedy-note.ts';
+import { secondAnswerSchema, secondReaderSchema } from './second-reading.ts';
 import { stampSchema } from './stamp.ts';
+import { takeMarkSchema, takeSchema } from './take.ts';
 import { idSchema, lineSchema, noteSchema, randomIdSchema, sha256Schema } from './text-limits.ts';
+import { voiceNoteSchema } from './voice-note.ts';
 
 export type EntryKey = [packId: string, subject: string, part: string];
 
@@ -75,9 +80,27 @@ export const ENTRY_SUBJECTS = {
   closing: { part: sha256Schema, value: closingSchema },
   reopening: { part: randomIdSchema, value: reopeningSchema },
   attachment: { part: randomIdSchema, value: attachmentSchema },
+  offer: { part: randomIdSchema, value: offerSchema },
+  remedyNote: { part: idSchema, value: remedyNoteSchema },
+  take: { part: randomIdSchema, value: takeSchema },
+  takeMark: { part: v.pipe(v.string(), v.regex(/^[0-9a-f]{32}\/[0-9a-f]{32}$/)), value: takeMarkSchema },
+  secondReader: { part: randomIdSchema, value: secondReaderSchema },
+  /** Part: `<reader id>/<item id>`. */
+  secondAnswer: { part: v.pipe(v.string(), v.regex(/^[0-9a-f]{32}\/[a-z0-9-]+$/)), value: secondAnswerSchema },
+  voice: { part: sha256Schema, value: voiceNoteSchema },
   ...LIVE_TEST_SUBJECTS,
 } as const;
 export type Subject = keyof typeof ENTRY_SUBJECTS;
 
-/** Subjects that speak of a sheet as closed: no part of what is sealed, and writable while it is closed. */
-export const AROUND_THE_SHEET = ['closing', 'reopening', 'attachment'] as const satisfies readonly Subject[];
+/**
+ * Subjects that stand around a sheet, of it as closed, of a later price, of a film of the work: no part of what is sealed,
+ * and writable while it is closed.
+ */
+export const AROUND_THE_SHEET = [
+  'closing',
+  'reopening',
+  'attachment',
+  'offer',
+  'take',
+  'takeMark',
+] as const satisfies readonly Subject[];

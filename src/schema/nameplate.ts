@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { above0, from0 } from './figure-limits.ts';
+import { currencySchema } from './offer.ts';
 import { daySchema, finiteSchema, lineSchema, noteSchema } from './text-limits.ts';
 
 const temperature = v.pipe(finiteSchema, v.minValue(-273.15), v.maxValue(500));
@@ -42,7 +43,7 @@ export const nameplateFields = {
   warranty: lineSchema,
   marks: lineSchema,
   price: from0('money'),
-  currency: v.pipe(v.string(), v.regex(/^[A-Z]{3}$/, 'must be a three-letter currency code')),
+  currency: currencySchema,
   pricedOn: daySchema,
   seller: lineSchema,
   receivedOn: daySchema,

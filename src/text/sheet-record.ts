@@ -16,6 +16,8 @@ export const obtainedWords = {
   commission: 'The tester’s links to the seller pay a commission.',
   noCommission: 'No link of the tester’s pays a commission.',
   unknown: 'How the sample was obtained is not stated.',
+  sample: (how: string) => `Sample ${how}.`,
+  invented: 'Invented demo: no such pack exists.',
 };
 
 /** Labels of the promised table, in its order. */

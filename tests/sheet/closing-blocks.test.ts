@@ -24,7 +24,7 @@ const lineOf = (block: Block): string => {
   return block.rows.map(({ label, value, note }) => `${label}: ${value}${note ? ` / ${note}` : ''}`).join('\n');
 };
 const lines = (sheet: Sheet, id: SectionId) => blocksOf(sheet, id).map((block) => plain(lineOf(block)));
-const standing = ({ head }: Sheet) => plain(`${head.standing.tone}: ${head.standing.text}`);
+const standing = ({ head }: Sheet) => plain(`${head.standing?.tone}: ${head.standing?.text}`);
 const marks = ({ head }: Sheet) => head.marks.filter((mark) => !['invented demo', 'draft checklist'].includes(mark));
 
 describe('a sheet never closed', () => {

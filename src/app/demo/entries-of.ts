@@ -2,6 +2,7 @@ import type { Answer } from '../../schema/answer.ts';
 import type { Put } from '../../storage/store.ts';
 import { localDay } from '../../text/format-day.ts';
 import { CAUTIONS } from '../../text/make-safe.ts';
+import { besideEntries } from './beside/beside.ts';
 import type { DemoCallout, DemoPack, DemoPhoto, PaintedFacts } from './demo-pack.ts';
 import type { ReadDemoLog } from './live/demo-tests.ts';
 import { testEntries } from './live/test-entries.ts';
@@ -36,6 +37,13 @@ export function entriesOf(pack: DemoPack, layOut: LayOut): Put[] {
     }),
     ...pack.photos.flatMap((photo, place) => photoEntries(pack, layOut, { photo, place })),
     ...makeSafeEntries(pack, layOut),
+    ...besideEntries({
+      pack,
+      nowMs: layOut.nowMs,
+      painted: layOut.painted,
+      dayBefore: (days) => dayBefore(layOut, days),
+      idOf: (number) => idWithin(pack, number),
+    }),
     ...fields('words', pack.words),
     ...fields('afterwards', { ...pack.afterwards, ...afterwardsDay(pack, layOut) }),
   ];

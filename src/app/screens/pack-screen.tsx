@@ -36,6 +36,9 @@ import { dropOpenPack } from '../state/open-pack.ts';
 import type { PackSession } from '../state/pack-session.ts';
 import { stopFindings } from '../stop-findings.ts';
 
+/** What is done with a record beside the way through the pack, in the order in which it is mostly wanted. */
+const FURTHER = ['remedies', 'publish', 'prices', 'second-reader', 'shoot-clock'] as const;
+
 interface Station {
   place: Place;
   title: string;
@@ -133,6 +136,20 @@ export function PackScreen({ session }: { session: PackSession }) {
           </li>
         ))}
       </ul>
+      <section class="stack">
+        <h2>{say.further}</h2>
+        <ul class="lines">
+          {FURTHER.map((place) => (
+            <li key={place}>
+              <a class="line" href={hrefTo(record.packId, place)}>
+                <span class="fact-mark" />
+                <span class="title">{say.furtherTitles[place]}</span>
+                <span class="side">{say.furtherHints[place]}</span>
+              </a>
+            </li>
+          ))}
+        </ul>
+      </section>
       {wrong && (
         <p class="notice" role="alert">
           {wrong}

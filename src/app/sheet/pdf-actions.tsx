@@ -1,8 +1,8 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Sheet } from '../../sheet/model/sheet.ts';
 import { formatBytes } from '../../text/format-bytes.ts';
 import { sheetScreenWords as say } from '../../text/sheet-screen.ts';
-import { hrefTo } from '../route.ts';
 import { canShare, saveFile, shareFile } from '../save-file.ts';
 import { settings } from '../state/settings.ts';
 import { type MadePdf, makePdf } from './make-pdf.ts';
@@ -16,13 +16,14 @@ type Step =
 
 interface PdfActionsProps {
   sheet: Sheet;
-  packId: string;
-  /** Of a closed sheet; null of an open one. */
+  /** Of a closed sheet; null of an open one, and of any other paper. */
   revision: number | null;
+  /** What stands beside the button until the PDF is being written. */
+  children?: ComponentChildren;
 }
 
-/** The sheet as a PDF: written with progress, then saved or shared. */
-export function PdfActions({ sheet, packId, revision }: PdfActionsProps) {
+/** A paper as a PDF: written with progress, then saved or shared. */
+export function PdfActions({ sheet, revision, children }: PdfActionsProps) {
   const [step, setStep] = useState<Step>({ now: 'rest' });
   const abort = useRef<AbortController | null>(null);
   useEffect(() => () => abort.current?.abort(), []);
@@ -96,9 +97,7 @@ export function PdfActions({ sheet, packId, revision }: PdfActionsProps) {
           {say.failed}
         </p>
       )}
-      <a class="button" href={hrefTo(packId, 'afterwards')}>
-        {say.afterwards}
-      </a>
+      {children}
       <button type="button" class="button primary" onClick={() => void write()}>
         {say.pdf(say.papers[settings.value.paper])}
       </button>

@@ -16,6 +16,7 @@ import { RevisionsPart } from '../closing/revisions-part.tsx';
 import { useSealedSheet } from '../closing/sealed-content.ts';
 import { StandingPart } from '../closing/standing-part.tsx';
 import { usePhotoUrl } from '../photos/use-photo-url.ts';
+import { hrefTo } from '../route.ts';
 import { useSince } from '../since/use-since.ts';
 import type { PackSession } from '../state/pack-session.ts';
 import { PdfActions } from './pdf-actions.tsx';
@@ -57,7 +58,13 @@ export function SheetPage({ session, id }: { session: PackSession; id: string })
     <Screen
       {...frame}
       dockClass="two-rows"
-      dock={<PdfActions key={wanted} sheet={sheet} packId={session.packId} revision={revision} />}
+      dock={
+        <PdfActions key={wanted} sheet={sheet} revision={revision}>
+          <a class="button" href={hrefTo(session.packId, 'afterwards')}>
+            {say.afterwards}
+          </a>
+        </PdfActions>
+      }
     >
       <StandingPart
         session={session}

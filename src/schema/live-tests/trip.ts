@@ -22,6 +22,8 @@ export const tripSchema = v.looseObject({
   /** Until it opened, or until the tester ended it. */
   heldForS: from0('s'),
   opened: v.boolean(),
+  /** It was a short across the posts. Underlid asks for none: only so that what a laboratory found can be written down. */
+  short: v.optional(v.boolean()),
   /** Something got hot, smoked or smelled. */
   heatSeen: v.optional(v.boolean()),
   /** It came back only once it had cooled. */

@@ -13,7 +13,8 @@ import {
   withUnit,
 } from '../../text/format-unit.ts';
 import { nameplateCheckSentence } from '../../text/nameplate-checks.ts';
-import { deliveredWords, OBTAINED_WORDS, obtainedWords, promisedLabels } from '../../text/sheet-record.ts';
+import { deliveredWords, promisedLabels } from '../../text/sheet-record.ts';
+import { disclosureOf } from './disclosure.ts';
 import { type DeliveredHead, deliveredHead } from './live-tests/delivered-head.ts';
 import type { Block, Figure, TableBlock } from './sheet.ts';
 import type { SheetContext } from './sheet-context.ts';
@@ -127,15 +128,7 @@ function bodyRows({ record, units }: SheetContext): Row[] {
 
 function purchaseRows({ record }: SheetContext): Row[] {
   const plate = record.nameplate;
-  const how = plate.obtained === undefined ? undefined : OBTAINED_WORDS[plate.obtained];
-  const from =
-    how === undefined || plate.obtainedFrom === undefined ? how : obtainedWords.from(how, plate.obtainedFrom);
-  const commission =
-    plate.paysCommission === undefined
-      ? undefined
-      : plate.paysCommission
-        ? obtainedWords.commission
-        : obtainedWords.noCommission;
+  const { obtained, commission } = disclosureOf(record);
   const pricedOn = plate.pricedOn === undefined ? undefined : promisedLabels.onDay(formatDay(plate.pricedOn));
   return [
     ...row(
@@ -145,7 +138,7 @@ function purchaseRows({ record }: SheetContext): Row[] {
     ),
     ...row(promisedLabels.seller, plate.seller),
     ...row(promisedLabels.received, plate.receivedOn === undefined ? undefined : formatDay(plate.receivedOn)),
-    ...row(promisedLabels.obtained, from ?? obtainedWords.unknown, commission),
+    ...row(promisedLabels.obtained, obtained, commission ?? undefined),
   ];
 }
 

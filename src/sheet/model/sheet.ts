@@ -4,7 +4,8 @@ import type { RecordCallout } from '../../record/pack-record.ts';
 
 /**
  * The Sheet as typed blocks in reading order: what is said, not where it stands. Screen, PDF and the other writers
- * draw the same model. Every text is final: figures are formatted and rounded here and nowhere later.
+ * draw the same model. Every text is final: figures are formatted and rounded here and nowhere later. The other papers
+ * (side by side, owner's page, letter) are made of the same blocks and drawn by the same writers.
  */
 export interface Sheet {
   /** Name and sample of the pack, for running heads and the document's title. */
@@ -33,8 +34,8 @@ export interface SheetHead {
   line: string;
   /** Framed marks: how it stands, first, then what is attached, invented demo, "Short route: 30 of 72 asked". */
   marks: string[];
-  /** Whether it is closed, in a sentence; a caution heads the sheet. */
-  standing: ParagraphBlock;
+  /** Whether it is closed, in a sentence; a caution heads the sheet. Null on a paper that is no sheet. */
+  standing: ParagraphBlock | null;
   /** "One sample, as found on …". */
   caution: string;
 }
@@ -61,7 +62,8 @@ export const SECTION_IDS = [
 export type SectionId = (typeof SECTION_IDS)[number];
 
 export interface Section {
-  id: SectionId;
+  /** One of SECTION_IDS on a sheet; other papers (side by side, owner's page, letter) have their own. */
+  id: string;
   title: string;
   /** False for the result, which follows the head without a heading of its own. */
   headed: boolean;

@@ -14,9 +14,12 @@ const MARK_GAP = 8;
 export function headChunks(desk: Desk, head: SheetHead): Chunk[] {
   const { left: x, fullWidth: width } = desk.frame;
   const wide = { ...desk, frame: { ...desk.frame, textLeft: x, textWidth: width } };
-  const standing = paragraphChunks(wide, head.standing).map((chunk) => ({ ...chunk, keepWithNext: true }));
+  const standing =
+    head.standing === null
+      ? []
+      : paragraphChunks(wide, head.standing).map((chunk) => ({ ...chunk, keepWithNext: true }));
   // That another sheet counts, or more has come in, is said before anything else.
-  const warns = head.standing.tone === 'caution';
+  const warns = head.standing?.tone === 'caution';
   return [
     ...(warns ? standing : []),
     ...textChunks(desk, head.overline, { style: STYLES.overline, x, width, space: warns ? 10 : 0, keepWithNext: true }),

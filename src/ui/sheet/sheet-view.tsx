@@ -12,11 +12,11 @@ export interface SheetViewProps {
 export function SheetView({ sheet, photo }: SheetViewProps) {
   const { head } = sheet;
   // That another sheet counts, or more has come in, is said before anything else.
-  const warns = head.standing.tone === 'caution';
+  const warns = head.standing?.tone === 'caution';
   return (
     <article class="sheet" data-theme="paper" lang={sheet.language} aria-label={sheet.title}>
       <header>
-        {warns && <SheetBlock block={head.standing} photo={photo} />}
+        {warns && head.standing && <SheetBlock block={head.standing} photo={photo} />}
         <p class="small muted">{head.overline}</p>
         <h2 class="sheet-name">{head.name}</h2>
         <p>{head.line}</p>
@@ -27,7 +27,7 @@ export function SheetView({ sheet, photo }: SheetViewProps) {
             </span>
           ))}
         </p>
-        {!warns && <SheetBlock block={head.standing} photo={photo} />}
+        {!warns && head.standing && <SheetBlock block={head.standing} photo={photo} />}
         <p class="small muted">{head.caution}</p>
       </header>
       {sheet.sections.map((section) => (

@@ -27,6 +27,7 @@ export const tripKind: TestKind<'trip'> = {
       fields: [
         { box: 'yesNo', key: 'opened', yes: say.opened, no: say.notOpened },
         { box: 'yesNo', key: 'heatSeen' },
+        { box: 'yesNo', key: 'short', hint: say.shortHint },
       ],
     },
     {

@@ -1,0 +1,11 @@
+import { Screen } from '../../ui/screen.tsx';
+import { backToPack } from '../back-to-pack.ts';
+import type { PackSession } from '../state/pack-session.ts';
+
+export function RemediesPage({ session }: { session: PackSession }) {
+  return (
+    <Screen title="Remedies" back={backToPack(session.record.value)}>
+      {null}
+    </Screen>
+  );
+}
