@@ -7,6 +7,7 @@ import type { Entry } from '../../schema/entry.ts';
 import type { PackCard } from '../../schema/pack-card.ts';
 import type { NewPhotoBytes, Put, WriteProblem } from '../../storage/store.ts';
 import { cardOf } from '../card-of.ts';
+import { takeMarkPuts, unwrittenMarks } from '../shoot-clock/take-marks.ts';
 import { refreshBench } from './bench.ts';
 import { isHeldBack, reopeningPuts } from './closed-guard.ts';
 import { type LoadedDefinition, loadedDefinition } from './definitions.ts';
@@ -83,7 +84,17 @@ export class PackSession {
    * resolves when the person has decided: false if it was dropped.
    */
   async put(change: PendingChange): Promise<boolean> {
-    if (isHeldBack(this.record.value.sheet, change.puts)) return this.holdBack(change);
+    const marked = { ...change, puts: this.withMarks(change.puts) };
+    return isHeldBack(this.record.value.sheet, change.puts) ? this.holdBack(marked) : this.putAsItIs(marked);
+  }
+
+  /** Marked in the running take at the moment it was made: what is held back keeps its time in the film. */
+  private withMarks(puts: Put[]): Put[] {
+    const unsaved = this.unsaved.flatMap((change) => change.puts);
+    return [...puts, ...unwrittenMarks(unsaved, puts), ...takeMarkPuts(this.record.value, puts, Date.now())];
+  }
+
+  private async putAsItIs(change: PendingChange): Promise<boolean> {
     this.waiting.push(change);
     // At one stroke: nobody may take what is not written yet for saved.
     batch(() => {
@@ -142,7 +153,7 @@ export class PackSession {
   /** The first of them opens the sheet, in one transaction with it; the rest finds it open. */
   private async writeWithReason(change: PendingChange | 'undo', reason: string): Promise<boolean> {
     const opening = reopeningPuts(this.record.value, reason, Date.now());
-    if (change !== 'undo') return this.put({ ...change, puts: [...opening, ...change.puts] });
+    if (change !== 'undo') return this.putAsItIs({ ...change, puts: [...opening, ...change.puts] });
     return this.takeStepBack(opening);
   }
 
