@@ -65,6 +65,23 @@ export default defineConfig({
         start_url: './',
         scope: './',
         display: 'standalone',
+        shortcuts: [
+          {
+            name: 'The pack open last',
+            short_name: 'Last pack',
+            url: './#/last',
+            icons: [{ src: 'icons/icon-192.png', sizes: '192x192', type: 'image/png' }],
+          },
+        ],
+        // Answered by the service worker (src/sw.ts): nothing is sent anywhere.
+        share_target: {
+          action: './share-in',
+          method: 'POST',
+          enctype: 'multipart/form-data',
+          params: { files: [{ name: 'files', accept: ['image/*', 'application/zip', '.zip'] }] },
+        },
+        file_handlers: [{ action: './', accept: { 'application/zip': ['.zip'] } }],
+        launch_handler: { client_mode: ['focus-existing', 'auto'] },
         background_color: '#16191C',
         theme_color: '#16191C',
         icons: [

@@ -1,8 +1,16 @@
 import { useEffect } from 'preact/hooks';
-import { goTo } from './route.ts';
+import { goTo, hrefTo } from './route.ts';
+import { cards } from './state/bench.ts';
+import { keptOnPhone } from './state/kept.ts';
+import { LAST_PACK } from './state/open-pack.ts';
 
-/** Where the shortcut of the installed app leads: to the pack that was open last, or to the bench. */
+/** Where the shortcut of the installed app leads: to the pack that was open last; to the bench where it has gone. */
 export function LastPack() {
-  useEffect(() => goTo('#/', { replace: true }), []);
+  useEffect(() => {
+    void keptOnPhone<string>(LAST_PACK).then((packId) => {
+      const isHere = cards.value.some((card) => card.packId === packId && !card.gone);
+      goTo(packId !== null && isHere ? hrefTo(packId) : '#/', { replace: true });
+    });
+  }, []);
   return <div class="screen" />;
 }

@@ -20,6 +20,7 @@ import { LIVE_TEST_PARTS, liveTestAt } from './live-tests/live-test-parts.ts';
 import { PartLines } from './live-tests/part-lines.tsx';
 import { SensorGate } from './live-tests/sensor-gate-screen.tsx';
 import { makeSafeGate } from './make-safe-gate.ts';
+import { KeepAwake } from './parts/keep-awake.tsx';
 import { SmokeHelp } from './parts/smoke-help.tsx';
 import { StopSteps } from './parts/stop-steps.tsx';
 import { isClosed } from './questions.ts';
@@ -159,7 +160,14 @@ function UnderTheLid({
   const atMs = nowMs.value;
   const gate = makeSafeGate(record, atMs, utcOffsetMinutes(atMs));
   if (isStopped(session)) return <Stopped session={session} />;
-  if (gate.open) return children(record.state ?? 'untouched');
+  if (gate.open) {
+    return (
+      <>
+        {children(record.state ?? 'untouched')}
+        <KeepAwake />
+      </>
+    );
+  }
   return (
     <Screen
       title={lidOffWords.title}

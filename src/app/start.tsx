@@ -1,6 +1,7 @@
 import { render } from 'preact';
 import { openStore } from '../storage/open-store.ts';
 import { App, loadAhead } from './app.tsx';
+import { watchOpenedFiles } from './opened-files.ts';
 import { LeftBehindDialog } from './parts/left-behind-dialog.tsx';
 import { NotSavedElsewhere } from './parts/not-saved-elsewhere.tsx';
 import { RecordsClosed } from './parts/records-closed.tsx';
@@ -13,6 +14,7 @@ import { watchVersions } from './state/newer-version.ts';
 import { takeIntoUse } from './state/reach-records.ts';
 import { showSettings } from './state/settings.ts';
 import { allUnsaved } from './state/unsaved-sessions.ts';
+import { watchTray } from './tray/waiting.ts';
 
 /** Opens the records and shows the first screen. Without records nothing else is of use: then it says why. */
 export async function start(): Promise<void> {
@@ -46,5 +48,7 @@ export async function start(): Promise<void> {
     root,
   );
   loadAhead();
+  watchTray();
+  watchOpenedFiles();
   void watchVersions();
 }

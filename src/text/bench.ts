@@ -11,6 +11,7 @@ export const benchWords = {
   beginNotFetched:
     'No pack was begun: this part of Underlid is not on the phone yet. Once there is a signal, try again.',
   keep: 'Keep',
+  sideBySide: 'Side by side',
   search: 'Find a pack',
   noMatch: (text: string) => `No pack matches “${text}”.`,
   demo: 'Demo bench',
@@ -39,6 +40,8 @@ export const benchWords = {
   vanishedNoBackup: 'No backup was ever saved from this phone. If another device has a bundle, restore it in Keep.',
   inNoBackup: (photos: number) => `${photos} photos are in no backup.`,
   toBackup: 'Save them in Keep',
+  inTray: (count: number) =>
+    count === 1 ? 'A file shared in waits in the tray' : `${count} files shared in wait in the tray`,
 };
 
 export const stageWords = {

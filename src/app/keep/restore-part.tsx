@@ -2,7 +2,9 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { bundleRefusals, nothingChanged, nothingTaken, whereInBundle } from '../../text/bundle.ts';
 import { formatPercent } from '../../text/format-number.ts';
 import { keepWords as say } from '../../text/keep.ts';
+import { trayWords } from '../../text/tray.ts';
 import { writeProblems } from '../../text/words.ts';
+import { openedFiles } from '../opened-files.ts';
 import { refreshBench } from '../state/bench.ts';
 import { problemOf } from '../state/kept.ts';
 import { vanished } from '../state/vanished.ts';
@@ -41,6 +43,12 @@ export function RestorePart() {
     };
   }, []);
 
+  const openedNames = openedFiles.value.map(({ name }) => name).join(', ');
+  function takeOpened(): File[] {
+    const files = openedFiles.value;
+    openedFiles.value = [];
+    return files;
+  }
   function watched(step: 'checking' | 'takingIn') {
     abort.current = new AbortController();
     const onProgress = (fileName: string, doneFrac: number) => setNow({ now: step, fileName, doneFrac });
@@ -111,6 +119,14 @@ export function RestorePart() {
             <p class="notice calm" role="status">
               {now.sentence}
             </p>
+          )}
+          {openedFiles.value.length > 0 && (
+            <div class="notice calm stack" role="status">
+              <p>{trayWords.opened(openedNames)}</p>
+              <button type="button" class="button primary" onClick={() => void restore(takeOpened())}>
+                {trayWords.takeIn(openedNames)}
+              </button>
+            </div>
           )}
           <button ref={choose} type="button" class="button" onClick={() => input.current?.click()}>
             {say.choose}

@@ -6,6 +6,7 @@ import { photosInNoBackup } from '../state/bench.ts';
 import { askPersistence, installNow, installPrompt, keeping } from '../state/keeping.ts';
 import { loadNewer, newerReady, offlineReady } from '../state/newer-version.ts';
 import { vanished } from '../state/vanished.ts';
+import { waiting } from '../tray/waiting.ts';
 
 /**
  * Photos in no backup from which on it is said. Our choice: a quarter of what one pack taken apart brings; said at every
@@ -53,6 +54,11 @@ export function BenchNotices({ empty }: { empty: boolean }) {
       {inNoBackup >= WORTH_SAYING && (
         <a class="button quiet wide" href="#/keep">
           {say.inNoBackup(inNoBackup)} {say.toBackup}
+        </a>
+      )}
+      {waiting.value.length > 0 && (
+        <a class="button quiet wide" href="#/tray">
+          {say.inTray(waiting.value.length)}
         </a>
       )}
       {offlineReady.value && (

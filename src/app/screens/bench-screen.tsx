@@ -102,6 +102,11 @@ export function BenchScreen() {
           ))}
         </ul>
       )}
+      {here.length > 1 && (
+        <a class="button" href="#/side-by-side">
+          {say.sideBySide}
+        </a>
+      )}
       {here.length > 0 && shown.length === 0 && <p class="muted">{say.noMatch(sought)}</p>}
       <section class="stack push">
         {demoIsIn ? <p class="small muted">{say.demoIsIn}</p> : <p class="small muted">{say.demoHint}</p>}

@@ -1,6 +1,7 @@
 import { effect, signal } from '@preact/signals';
 import { foldRecord } from '../../record/fold-record.ts';
 import { definitionByHash } from './definitions.ts';
+import { keepOnPhone } from './kept.ts';
 import { otherTabWrote } from './other-tab.ts';
 import { PackSession } from './pack-session.ts';
 import { store } from './store.ts';
@@ -16,10 +17,14 @@ export type Opened =
 export const opened = signal<Opened>({ state: 'opening' });
 let openId: string | null = null;
 
+/** Under this name the phone keeps which pack was open last. */
+export const LAST_PACK = 'lastPack';
+
 /** Opens a pack unless it is the open one already. */
 export async function openPack(packId: string): Promise<void> {
   if (openId === packId && opened.value.state === 'open') return;
   openId = packId;
+  void keepOnPhone(LAST_PACK, packId);
   const held = heldSession(packId);
   if (held !== null) {
     opened.value = { state: 'open', session: held };
