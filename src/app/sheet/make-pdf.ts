@@ -1,9 +1,7 @@
-import { burnInCovers } from '../../photos/burn-in-covers.ts';
-import type { PhotoBytes } from '../../schema/photo.ts';
-import type { Sheet, SheetPhoto } from '../../sheet/model/sheet.ts';
+import type { Sheet } from '../../sheet/model/sheet.ts';
 import type { Paper } from '../../sheet/pdf/paper.ts';
 import { writePdfInWorker } from '../../sheet/pdf/write-pdf-in-worker.ts';
-import { store } from '../state/store.ts';
+import { photoForExport } from '../photos/photo-for-export.ts';
 import { sheetFileName } from './sheet-file-name.ts';
 
 export interface MakePdf {
@@ -42,26 +40,6 @@ export async function makePdf({ sheet, paper, revision, signal, onProgress }: Ma
     file: new File([bytes], sheetFileName(sheet.title, revision, 'pdf'), { type: 'application/pdf' }),
     missingCount,
   };
-}
-
-/** A photo as it may leave the phone: what was covered up is painted over for good, or the photo stays here. */
-async function photoForExport(photo: SheetPhoto | undefined): Promise<PhotoBytes | null> {
-  const stored = photo && (await store().photo(photo.photoId));
-  if (!photo || !stored) return null;
-  const covers = photo.callouts.filter(({ kind }) => kind === 'cover').map(({ points }) => boxOf(points));
-  try {
-    return { type: stored.type, bytes: await burnInCovers({ bytes: stored.bytes, covers }) };
-  } catch (error) {
-    console.error('cover-ups: not burnt in, the photo is left out', error);
-    return null;
-  }
-}
-
-function boxOf(points: readonly (readonly [number, number])[]) {
-  const xs = points.map(([x]) => x);
-  const ys = points.map(([, y]) => y);
-  const [x, y] = [Math.min(...xs), Math.min(...ys)];
-  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
 }
 
 async function fontFiles() {
