@@ -1,0 +1,5 @@
+/** The invented take of the demo bench. */
+export const demoTakeWords = {
+  label: 'Lid off, at the hut',
+  lidComesOff: 'The lid comes off',
+};
