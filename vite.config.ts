@@ -13,6 +13,8 @@ export const CONTENT_SECURITY_POLICY = [
   "script-src 'self' 'wasm-unsafe-eval'",
   "style-src 'self'",
   "img-src 'self' blob:",
+  // Voice notes, played from what lies on the phone.
+  'media-src blob:',
   "font-src 'self'",
   "connect-src 'self'",
   "worker-src 'self'",

@@ -15,6 +15,7 @@ import { SavedLine } from '../parts/saved-line.tsx';
 import { SmokeHelp } from '../parts/smoke-help.tsx';
 import { goTo, hrefTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
+import { VoicePart } from '../voice/voice-part.tsx';
 import { usePhotoUrl } from './use-photo-url.ts';
 import { zoneChoices } from './zone-choices.ts';
 
@@ -110,6 +111,7 @@ export function AboutPhoto({
           ))}
         </ol>
       )}
+      <VoicePart session={session} on={{ kind: 'photo', id }} />
       <PhotoTools record={session.record.value} photo={photo} />
       <ChoiceField
         label={say.zone}

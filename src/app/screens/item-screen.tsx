@@ -24,6 +24,7 @@ import { isClosed } from '../questions.ts';
 import { goTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
 import { stopFindings } from '../stop-findings.ts';
+import { VoicePart } from '../voice/voice-part.tsx';
 
 /** One item: its question, its sentences as big choices, and what goes with the answer. */
 export function ItemScreen({ session, item }: { session: PackSession; item: Item }) {
@@ -136,6 +137,7 @@ export function ItemScreen({ session, item }: { session: PackSession; item: Item
         }}
         onOver={setOver}
       />
+      <VoicePart key={item.id} session={session} on={{ kind: 'item', id: item.id }} />
       <ItemOverlays
         {...{ session, item, answer, over, stops }}
         onClose={() => setOver('none')}
