@@ -14,7 +14,7 @@ import { button, goTo, tapButton, untilSaved } from './driver/screen.ts';
 
 /** Dipper 24 as version 1 of the app wrote it: by checklist 1.0.0 one of 79 answers was deleted again, so 78 are settled. */
 const DIPPER = '94c07b3ad15e4f28a6e2b9037d1c8f24';
-const [OLD, NEW] = ['1.0.0', '1.1.0'] as const;
+const [OLD, NEW] = ['1.0.0', '1.1.1'] as const;
 
 const RANGE = /^\d+\.\d–\d+\.\d$/;
 
@@ -57,7 +57,7 @@ const checklistOf = async (page: Page) =>
     'checklist',
   );
 
-it('a pack begun on 1.0.0 opens graded by 1.0.0, and is offered 1.1.0 with both scores: 78 of 79 settled, and fewer of 85', async () => {
+it('a pack begun on 1.0.0 opens graded by 1.0.0, and is offered 1.1.1 with both scores: 78 of 79 settled, and fewer of 85', async () => {
   const { page } = phone;
   const before = await sheetFigures(page);
   scoreByOld = before[sheetWords.figures.score] ?? '';
@@ -72,7 +72,7 @@ it('a pack begun on 1.0.0 opens graded by 1.0.0, and is offered 1.1.0 with both 
   const [byOld = '', byNew = ''] = await dialog.locator('p:has(strong)').allTextContents();
   expect(byOld).toContain(`${say.by(OLD)}: ${scoreByOld}`);
   expect(byOld).toContain(say.asked(78, 79));
-  const [, shown = '', settled = ''] = /^By 1\.1\.0: (.+?\d)[A-Z].* · (\d+) of 85 settled$/.exec(byNew) ?? [];
+  const [, shown = '', settled = ''] = /^By 1\.1\.1: (.+?\d)[A-Z].* · (\d+) of 85 settled$/.exec(byNew) ?? [];
   expect(Number(settled)).toBeLessThan(85);
   expect(shown).toMatch(RANGE);
   expect(shown).not.toBe(scoreByOld);
@@ -89,7 +89,7 @@ it('the offer has no fault by axe, is not pushed sideways at 320 px, and stays a
   expect(await checklistOf(page)).toMatchObject({ version: OLD });
 });
 
-it('carried over, the pack is graded by 1.1.0 after a reload too, and the Bench says so, and both scores stand on the Sheet', async () => {
+it('carried over, the pack is graded by 1.1.1 after a reload too, and the Bench says so, and both scores stand on the Sheet', async () => {
   const { page } = phone;
   await tapButton(page, say.look);
   await tapButton(page, say.carry);
@@ -106,7 +106,7 @@ it('carried over, the pack is graded by 1.1.0 after a reload too, and the Bench 
   expect(figures[say.sheetFigure(OLD)]).toBe(scoreByOld);
 });
 
-it('an older backup, restored once more, leaves it carried over and graded by 1.1.0', async () => {
+it('an older backup, restored once more, leaves it carried over and graded by 1.1.1', async () => {
   const { page } = phone;
   await restoreBundles(page, fileURLToPath(earlierVersion(1).bundleUrl));
   await page.locator('[role="status"]', { hasText: 'Dipper 24' }).waitFor();

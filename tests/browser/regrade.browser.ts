@@ -18,7 +18,7 @@ import { button, goTo, tapButton } from './driver/screen.ts';
 const DIPPER = '94c07b3ad15e4f28a6e2b9037d1c8f24';
 /** Wren 24 lies in the same bundle. */
 const WREN = '3e64f1d27a9b4c05b8d1e6a2c4f70924';
-const [OLD, NEW] = ['1.0.0', '1.1.0'] as const;
+const [OLD, NEW] = ['1.0.0', '1.1.1'] as const;
 /** Any hash: nobody opens the sealed JSON here. */
 const SEALED = '5'.repeat(64);
 const CLOSING: Closing = {
@@ -67,7 +67,7 @@ async function look(): Promise<void> {
   await button(phone.page, say.stop).waitFor({ state: 'detached' });
 }
 
-it('lists Dipper by 1.0.0 and 1.1.0 with what moves it, shown tenths adding up, and changes no entry', async () => {
+it('lists Dipper by 1.0.0 and 1.1.1 with what moves it, shown tenths adding up, and changes no entry', async () => {
   const { page } = phone;
   // One on the newest already, which must not be listed.
   await beginPack(page, { name: 'New one' });
@@ -148,7 +148,7 @@ it('a pack with a closed sheet becomes a revision, with the reason in the box, i
   await packOn('Dipper 24').getByText(say.becomesRevision, { exact: true }).waitFor();
   await packOn('Dipper 24').getByRole('checkbox').tap();
   const box = page.getByLabel(say.reason);
-  expect(await box.inputValue()).toBe('graded by checklist 1.1.0');
+  expect(await box.inputValue()).toBe('graded by checklist 1.1.1');
   await box.fill('new limits for the cut-offs');
   await box.blur();
   await tapButton(page, say.carry(1));

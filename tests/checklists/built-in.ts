@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { checkDefinition } from '../../src/schema/check-definition.ts';
 import type { Checklist, Item } from '../../src/schema/checklist.ts';
 
-export const BUILT_IN_PATH = 'checklists/lfp-drop-in/1.1.0.json';
+export const BUILT_IN_PATH = 'checklists/lfp-drop-in/1.1.1.json';
 
 /** The first checklist, read from its file and checked. Throws, and so fails its tests, when it is missing or refused. */
 export const builtIn: Checklist = admitted(JSON.parse(readFileSync(BUILT_IN_PATH, 'utf8')));

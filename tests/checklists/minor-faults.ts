@@ -1,4 +1,4 @@
-import type { Checklist, Item } from '../../src/schema/checklist.ts';
+import type { Checklist, Item, Remedy } from '../../src/schema/checklist.ts';
 
 /** What a minor version may not change of an item it takes over (DESIGN §4): everything its meaning and weight rest on. */
 const KEPT = [
@@ -24,7 +24,7 @@ export function minorFaults(before: Checklist, after: Checklist): string[] {
     ...(same(before.k, after.k) && same(before.credits, after.credits) ? [] : ['the factors or credits changed']),
     ...(same(before.zones, after.zones) ? [] : ['the zones changed']),
     // Remedies decide the verdict, hazards and facts what an item means: more may come, none may change.
-    ...lostOf('remedy', before.remedies, after.remedies),
+    ...lostOf('remedy', before.remedies.map(deciding), after.remedies.map(deciding)),
     ...lostOf('hazard', before.hazards, after.hazards),
     ...lostOf('fact', before.facts, after.facts),
     ...before.items.flatMap((item) => {
@@ -42,6 +42,11 @@ export function minorFaults(before: Checklist, after: Checklist): string[] {
       ];
     }),
   ];
+}
+
+/** What a remedy takes decides nothing: it may be said, or said better, later. */
+function deciding({ parts: _parts, timeMin: _timeMin, ...remedy }: Remedy): Omit<Remedy, 'parts' | 'timeMin'> {
+  return remedy;
 }
 
 function lostOf(what: string, before: readonly { id: string }[], after: readonly { id: string }[]): string[] {

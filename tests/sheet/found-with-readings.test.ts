@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import definition from '../../checklists/lfp-drop-in/1.1.0.json' with { type: 'json' };
+import definition from '../../checklists/lfp-drop-in/1.1.1.json' with { type: 'json' };
 import type { ItemResult } from '../../src/grading/grading.ts';
 import type { Answer } from '../../src/schema/answer.ts';
 import type { Item } from '../../src/schema/checklist.ts';
