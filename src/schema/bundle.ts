@@ -52,6 +52,7 @@ export const BUNDLE_REFUSALS = [
   'hugePicture',
   'otherPicture',
   'badSealed',
+  'notAVoice',
   'unreadable',
   'badDefinition',
   'migrationFailed',

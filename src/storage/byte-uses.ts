@@ -4,13 +4,20 @@ import { rangeUnder } from './pack-range.ts';
 import type { Shelf } from './store.ts';
 
 /** Stores that hold bytes by hash. A thumbnail lies under its photo's hash, an original under its own. */
-export const SHELVES = ['photos', 'thumbs', 'originals', 'logs', 'sealed'] as const satisfies readonly Shelf[];
+export const SHELVES = [
+  'photos',
+  'thumbs',
+  'originals',
+  'logs',
+  'sealed',
+  'voices',
+] as const satisfies readonly Shelf[];
 
-const WITH_BYTES: readonly string[] = ['photo', 'log', 'closing'];
+const WITH_BYTES: readonly string[] = ['photo', 'log', 'closing', 'voice'];
 
 /**
- * The bytes a pack needs because of these entries: photos, their originals, logs, sealed sheets. Tombstones need none,
- * but in a pack that was closed: an earlier revision may show what was deleted since.
+ * The bytes a pack needs because of these entries: photos, their originals, logs, sealed sheets, voice notes. Tombstones
+ * need none, but in a pack that was closed: an earlier revision may show what was deleted since.
  */
 export function hashesUsedBy(entries: readonly Entry[]): string[] {
   const wasClosed = entries.some(({ key, gone }) => key[1] === 'closing' && !gone);

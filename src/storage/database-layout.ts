@@ -4,8 +4,8 @@ import type { UndoStep } from './undo-steps.ts';
 
 /**
  * Object stores and their keys, all out of line.
- * entries [pack, subject, part] · cards pack · photos, thumbs, originals, logs, sealed, definitions SHA-256 ·
- * undo [pack, stamp] · uses [SHA-256 of bytes, pack] → when they went into a backup, 0 never · kept name · device name.
+ * entries [pack, subject, part] · cards pack · photos, thumbs, originals, logs, sealed, voices, definitions
+ * SHA-256 · undo [pack, stamp] · uses [SHA-256 of bytes, pack] → when they went into a backup, 0 never · kept name · device name.
  */
 export const STORES = [
   'entries',
@@ -15,6 +15,7 @@ export const STORES = [
   'originals',
   'logs',
   'sealed',
+  'voices',
   'definitions',
   'undo',
   'uses',
@@ -23,8 +24,8 @@ export const STORES = [
 ] as const;
 export type StoreName = (typeof STORES)[number];
 
-/** Raise it when a store is added; `upgrade` makes whatever is not there yet. 2: logs. 3: sealed. */
-const LAYOUT_VERSION = 3;
+/** Raise it when a store is added; `upgrade` makes whatever is not there yet. 2: logs. 3: sealed. 4: voices. */
+const LAYOUT_VERSION = 4;
 const LAYOUTS_PER_SCHEMA = 1000;
 
 /**

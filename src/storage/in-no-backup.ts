@@ -3,8 +3,11 @@ import type { Entry } from '../schema/entry.ts';
 import type { PackCard } from '../schema/pack-card.ts';
 import { rangeUnder } from './pack-range.ts';
 
-/** Counts the photos, or logs, of packs other than demo packs that never went into a backup, each once. */
-export async function inNoBackup(tx: IDBTransaction, subject: 'photo' | 'log'): Promise<number> {
+/** What is counted, each apart: the words say which is meant. */
+export type CountedSubject = 'photo' | 'log' | 'voice';
+
+/** Counts the photos, logs or voice notes of packs other than demo packs that never went into a backup, each once. */
+export async function inNoBackup(tx: IDBTransaction, subject: CountedSubject): Promise<number> {
   const cards = await promisifyRequest<PackCard[]>(tx.objectStore('cards').getAll());
   const backedUp = await backedUpIn(tx);
   const found = new Set<string>();

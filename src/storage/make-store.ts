@@ -7,7 +7,7 @@ import { dropUses, noteBackedUp, SHELVES } from './byte-uses.ts';
 import type { Database } from './database.ts';
 import { definitionsIn, definitionUsesIn, removeDefinitionFrom } from './definitions-in.ts';
 import { entriesIn } from './entries-in.ts';
-import { inNoBackup } from './in-no-backup.ts';
+import { type CountedSubject, inNoBackup } from './in-no-backup.ts';
 import { LAST_BACKUP, lastBackupIn, noteDatabase } from './note-database.ts';
 import type { StoreEnvironment } from './open-store.ts';
 import { rangeUnder } from './pack-range.ts';
@@ -28,7 +28,7 @@ export function makeStore(database: Database, environment: StoreEnvironment, { d
       console.warn('store: not noted outside the database', error);
     }
   };
-  const countUnsaved = (subject: 'photo' | 'log') =>
+  const countUnsaved = (subject: CountedSubject) =>
     database.transact('readonly', ['entries', 'cards', 'uses'], (tx) => inNoBackup(tx, subject));
   const failure = (error: unknown): Failure => ({ ok: false, ...problemOf(error, database) });
 
@@ -67,6 +67,7 @@ export function makeStore(database: Database, environment: StoreEnvironment, { d
     photo: async (sha256, shelf = 'photos') => (await get<PhotoBytes>(sha256, database.useStore(shelf))) ?? null,
     log: async (sha256) => (await get<PhotoBytes>(sha256, database.useStore('logs'))) ?? null,
     sealed: async (sha256) => (await get<PhotoBytes>(sha256, database.useStore('sealed'))) ?? null,
+    voice: async (sha256) => (await get<PhotoBytes>(sha256, database.useStore('voices'))) ?? null,
     definitionText: async (sha256) => (await get<string>(sha256, database.useStore('definitions'))) ?? null,
     keepDefinition: (sha256, text) => set(sha256, text, database.useStore('definitions')),
     definitions: () => definitionsIn(database),
@@ -99,6 +100,7 @@ export function makeStore(database: Database, environment: StoreEnvironment, { d
     },
     photosInNoBackup: () => countUnsaved('photo'),
     logsInNoBackup: () => countUnsaved('log'),
+    voicesInNoBackup: () => countUnsaved('voice'),
     noteBackup: async (hashes, file) => {
       const nowMs = environment.nowMs();
       await database.transact('readwrite', ['uses', 'kept'], async (tx) => {

@@ -12,7 +12,17 @@ import { clockIn, type Writer } from './stored-clock.ts';
 /** Bytes written in one transaction. Our choice: few enough that a phone's memory is not asked for a second copy. */
 const BATCH_BYTES = 16 * 1024 * 1024;
 
-const MERGE_STORES = ['entries', 'cards', 'device', 'definitions', 'uses', 'photos', 'logs', 'sealed'] as const;
+const MERGE_STORES = [
+  'entries',
+  'cards',
+  'device',
+  'definitions',
+  'uses',
+  'photos',
+  'logs',
+  'sealed',
+  'voices',
+] as const;
 
 /**
  * Merges one pack of a checked bundle: its bytes first, in batches, then everything else in one transaction, so that no
@@ -89,13 +99,14 @@ async function mergeEntriesIn(tx: IDBTransaction, incoming: Incoming, writer: Wr
     missingPhotos: await missingIn(tx, all, { subject: 'photo', shelf: 'photos' }),
     missingLogs: await missingIn(tx, all, { subject: 'log', shelf: 'logs' }),
     missingSealed: await missingIn(tx, all, { subject: 'closing', shelf: 'sealed' }),
+    missingVoices: await missingIn(tx, all, { subject: 'voice', shelf: 'voices' }),
   };
 }
 
 async function missingIn(
   tx: IDBTransaction,
   entries: Entry[],
-  { subject, shelf }: { subject: 'photo' | 'log' | 'closing'; shelf: Shelf },
+  { subject, shelf }: { subject: 'photo' | 'log' | 'closing' | 'voice'; shelf: Shelf },
 ): Promise<string[]> {
   const bytes = tx.objectStore(shelf);
   const ids = entries.filter(({ key, gone }) => key[1] === subject && !gone).map(({ key }) => key[2]);

@@ -8,7 +8,7 @@ export interface Change {
   puts: Put[];
   /** The pack's card after the change; `changedAtMs` is filled in by the store. */
   card: PackCard;
-  /** Bytes that come with it: of photos, thumbnails and originals, of logs, and of a sheet that is closed. */
+  /** Bytes that come with it: of photos, thumbnails and originals, of logs, of a sheet that is closed, of voice notes. */
   photos?: NewPhotoBytes[];
   /** The definition the record is graded by, kept by hash (with the change that names it). */
   definition?: { sha256: string; text: string };
@@ -22,11 +22,12 @@ export type Put =
   | { subject: string; part: string; gone: true; why?: string };
 
 /** Where bytes lie, each under its SHA-256; a thumbnail under its photo's. */
-export type Shelf = 'photos' | 'thumbs' | 'originals' | 'logs' | 'sealed';
+export type Shelf = 'photos' | 'thumbs' | 'originals' | 'logs' | 'sealed' | 'voices';
 
 /**
  * Named for what it mostly is; a log's bytes come the same way, at most MAX_LOG_BYTES, and are kept as LOG_TYPE, and so
- * does the JSON of a closed sheet.
+ * does the JSON of a closed sheet. So do those of a voice note, at most MAX_VOICE_BYTES, kept as what they themselves say
+ * they are (voiceTypeOf).
  */
 export interface NewPhotoBytes {
   sha256: string;
@@ -57,11 +58,13 @@ export interface Store {
    * `also` is written in the same transaction.
    */
   undo(packId: string, cardOf: (entries: Entry[]) => PackCard, also?: readonly Put[]): Promise<WriteResult>;
-  photo(sha256: string, shelf?: Exclude<Shelf, 'logs' | 'sealed'>): Promise<PhotoBytes | null>;
+  photo(sha256: string, shelf?: Exclude<Shelf, 'logs' | 'sealed' | 'voices'>): Promise<PhotoBytes | null>;
   /** The bytes of a log file as it was taken in. */
   log(sha256: string): Promise<PhotoBytes | null>;
   /** The sealed JSON of a closed sheet. */
   sealed(sha256: string): Promise<PhotoBytes | null>;
+  /** What was recorded of a voice note; its type is one of VOICE_TYPES. */
+  voice(sha256: string): Promise<PhotoBytes | null>;
   definitionText(sha256: string): Promise<string | null>;
   keepDefinition(sha256: string, text: string): Promise<void>;
   /** Every definition kept here: loaded by hand, come with a bundle, or the one a record is graded by. */
@@ -85,6 +88,7 @@ export interface Store {
   photosInNoBackup(): Promise<number>;
   /** The same of logs, apart, because a log is not a photo and the words say which is meant. */
   logsInNoBackup(): Promise<number>;
+  voicesInNoBackup(): Promise<number>;
   /** Notes that these bytes are in a backup, once its file has been handed over; and the file's name, here and outside. */
   noteBackup(hashes: readonly string[], file?: BackupFile): Promise<void>;
   /** The file last handed over; null where none ever was. After a database has vanished, what the note outside says. */
@@ -146,9 +150,10 @@ export interface Merged {
   broughtBack: EntryKey[];
   /** Photos of the merged record whose bytes neither came nor are here: they may be in another part. */
   missingPhotos: string[];
-  /** The same of logs, and of the sealed JSON of closed sheets. */
+  /** The same of logs, of the sealed JSON of closed sheets, and of voice notes. */
   missingLogs: string[];
   missingSealed: string[];
+  missingVoices: string[];
 }
 
 /** The note outside says there was a database, last seen `since`, and it is empty now. */

@@ -3,14 +3,16 @@ import { stampMs } from '../record/stamp-ms.ts';
 import { checkEntry } from '../schema/check-entry.ts';
 import type { Entry } from '../schema/entry.ts';
 import type { PhotoBytes } from '../schema/photo.ts';
+import { MAX_VOICE_BYTES } from '../schema/voice-note.ts';
 import { MAX_LOG_BYTES } from './bundle/bundle-limits.ts';
 import { hashesUsedBy, noteUses } from './byte-uses.ts';
 import type { StoreName } from './database-layout.ts';
 import { LOG_TYPE } from './log-type.ts';
 import { storable } from './storable.ts';
-import type { Change, NewPhotoBytes, Put } from './store.ts';
+import type { Change, NewPhotoBytes, Put, Shelf } from './store.ts';
 import { clockIn, type Writer } from './stored-clock.ts';
 import { keepStep } from './undo-steps.ts';
+import { voiceTypeOf } from './voice-type.ts';
 
 /** Stores a change touches: bytes and definitions only when it brings some. */
 export function storesOf(change: Change): StoreName[] {
@@ -22,8 +24,8 @@ export function storesOf(change: Change): StoreName[] {
 /**
  * Writes one change inside one transaction: entries under stamps drawn here, bytes, definition, card, undo step.
  *
- * Throws  RangeError if a value does not pass the schema, the card is another pack's or a log is too long to be backed
- *         up: then nothing is written.
+ * Throws  RangeError if a value does not pass the schema, the card is another pack's, or a log or a voice note is nothing
+ *         that a bundle could bring back: then nothing is written.
  */
 export async function writeChange(tx: IDBTransaction, change: Change, writer: Writer): Promise<Written> {
   const { packId, card } = change;
@@ -65,9 +67,14 @@ export interface Written {
 async function putBytes(tx: IDBTransaction, photos: readonly NewPhotoBytes[]): Promise<void> {
   for (const { sha256, shelf, content } of photos) {
     const store = tx.objectStore(shelf);
-    const kept = shelf === 'logs' ? logContent(content) : content;
+    const kept = contentOn(shelf, content);
     if ((await promisifyRequest(store.getKey(sha256))) === undefined) store.put(kept, sha256);
   }
+}
+
+function contentOn(shelf: Shelf, content: PhotoBytes): PhotoBytes {
+  if (shelf === 'logs') return logContent(content);
+  return shelf === 'voices' ? voiceContent(content) : content;
 }
 
 /** A log that is kept must also fit a bundle, or a backup could never be restored. */
@@ -76,6 +83,18 @@ function logContent({ bytes }: PhotoBytes): PhotoBytes {
     throw new RangeError(`writeChange: a log must have at most ${MAX_LOG_BYTES} bytes, got ${bytes.byteLength}`);
   }
   return { type: LOG_TYPE, bytes };
+}
+
+/** The same holds of a voice note, and the bytes say what it is, whatever the recorder called it. */
+function voiceContent({ bytes }: PhotoBytes): PhotoBytes {
+  if (bytes.byteLength > MAX_VOICE_BYTES) {
+    throw new RangeError(
+      `writeChange: a voice note must have at most ${MAX_VOICE_BYTES} bytes, got ${bytes.byteLength}`,
+    );
+  }
+  const type = voiceTypeOf(new Uint8Array(bytes));
+  if (type === null) throw new RangeError('writeChange: a voice note must be WebM, MP4 or Ogg, got other bytes');
+  return { type, bytes };
 }
 
 export function entryOf(put: Put, packId: string, at: string): Entry {

@@ -27,6 +27,7 @@ export const bundleRefusals: Readonly<Record<BundleRefusal, string>> = {
     'A photo in this backup has not the size that its entry gives it. It was changed since Underlid saved it.',
   badSealed:
     'A closed sheet in this backup is not written as Underlid writes it. It was changed since Underlid saved it.',
+  notAVoice: 'A voice note in this backup is no recording that Underlid keeps. It was changed since Underlid saved it.',
   unreadable: 'This file cannot be read to its end. It may have been moved or changed meanwhile. Choose it again.',
   badDefinition: 'A checklist in this backup is not the one it says. It was changed since Underlid saved it.',
   migrationFailed: 'This older backup could not be brought up to date. Keep it, and report this with its detail.',
@@ -45,6 +46,7 @@ const FOLDERS: readonly [folder: string, words: string][] = [
   ['originals', 'the original of a photo'],
   ['logs', 'a log'],
   ['sealed', 'a closed sheet'],
+  ['voices', 'a voice note'],
 ];
 
 /** Longest detail that is shown. Our choice: a path and what is wrong with it fit twice. */

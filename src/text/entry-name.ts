@@ -10,7 +10,7 @@ import { stateWords } from './sheet-record.ts';
 export interface NamedEntry {
   key: EntryKey;
   v: unknown;
-  /** The checklist's own words for an item, a fact or a zone; its id where there are none. */
+  /** The checklist's own words for an item, a fact, a zone or a remedy; its id where there are none. */
   titleOf(id: string): string;
 }
 
@@ -46,6 +46,14 @@ const NAMERS: Readonly<Record<string, Namer>> = {
   reopening: (_, value) => `Reason for a revision${quoted(value.reason)}`,
   attachment: (_, value) =>
     `${value.kind === 'makerReply' ? 'Maker’s reply' : 'Correction'} to a closed sheet${quoted(value.text)}`,
+  offer: (_, value) => `${value.kind === 'option' ? 'Option' : 'Price'}${quoted(value.label)}`,
+  remedyNote: (part, _, titleOf) => `What a remedy takes${quoted(titleOf(part))}`,
+  take: (_, value) => `Take${quoted(value.label)}`,
+  takeMark: (_, value) => (value.kind === 'word' ? `Mark in a take${quoted(value.label)}` : 'Moment in a take'),
+  secondReader: (_, value) => `Second reader${quoted(value.label)}`,
+  secondAnswer: (part, value, titleOf) =>
+    `Second reader on “${titleOf(part.split('/')[1] ?? '')}”${tail(wordIn(GRADE_WORDS, textOf(value.grade)))}`,
+  voice: (_, value, titleOf) => `Voice note${voicePlace(value.on, titleOf)}${quoted(value.label)}`,
   instrument: (_, value) => `Instrument${quoted(value.name)}`,
   run: (_, value) => `Capacity run${quoted(value.label)}`,
   log: (_, value) => `Log${quoted(value.name)}`,
@@ -64,6 +72,13 @@ const NAMERS: Readonly<Record<string, Namer>> = {
   cellMark: (_, value) => `Cell code${quoted(value.text)}`,
   ruler: () => 'Measurement on a photo',
 };
+
+/** " on “Cell vents”", " on a photo". */
+function voicePlace(on: unknown, titleOf: NamedEntry['titleOf']): string {
+  if (typeof on !== 'object' || on === null || !('kind' in on)) return '';
+  if (on.kind === 'photo') return ' on a photo';
+  return 'id' in on ? ` on “${titleOf(textOf(on.id))}”` : '';
+}
 
 const PACK_PARTS: Readonly<Record<string, string>> = {
   made: 'The pack itself, put away',

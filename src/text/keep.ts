@@ -10,6 +10,9 @@ function listed(parts: readonly string[]): string {
   return [some.slice(0, -1).join(', '), ...some.slice(-1)].filter((part) => part !== '').join(' and ');
 }
 
+/** What of a pack is named in its entries and whose bytes are not here. */
+export type MissingCounts = Record<'photos' | 'logs' | 'sheets' | 'voices', number>;
+
 /** Keep: space, backup, restore, how the phone shows things. */
 export const keepWords = {
   title: 'Keep',
@@ -34,11 +37,11 @@ export const keepWords = {
   backup: 'Save everything',
   backupLead:
     'All packs with photos, notes and callouts as one bundle, or several parts when it is large. Keep it on another device.',
-  noBackup: (photos: number, logs: number) =>
-    `${listed([counted(photos, 'photo'), counted(logs, 'log')])} ${
-      photos + logs === 1 ? 'is' : 'are'
+  noBackup: ({ photos, logs, voices }: Record<'photos' | 'logs' | 'voices', number>) =>
+    `${listed([counted(photos, 'photo'), counted(logs, 'log'), counted(voices, 'voice note')])} ${
+      photos + logs + voices === 1 ? 'is' : 'are'
     } in no backup yet.`,
-  allBackedUp: 'Every photo and log is in a backup.',
+  allBackedUp: 'Every photo, log and voice note is in a backup.',
   lastBackup: (fileName: string, moment: string) => `Last backup: ${fileName}, ${moment}`,
   nothingToSave: 'No pack of your own to save yet. Demo packs are left out.',
   save: 'Save everything as a bundle',
@@ -81,10 +84,13 @@ export const keepWords = {
     (newer > 0 ? `, ${newer} newer here and kept` : ''),
   packNewerHere: (label: string, newer: number) => `${label}: nothing taken in, ${newer} newer here and kept`,
   packSame: (label: string) => `${label}: nothing in it that is not here already`,
-  packMissing: (label: string, photos: number, logs: number, sheets = 0) =>
-    `${label}: ${listed([counted(photos, 'photo'), counted(logs, 'log'), counted(sheets, 'closed sheet')])} ${
-      photos + logs + sheets === 1 ? 'is' : 'are'
-    } not in these files; restore the other parts too`,
+  packMissing: (label: string, { photos, logs, sheets, voices }: MissingCounts) =>
+    `${label}: ${listed([
+      counted(photos, 'photo'),
+      counted(logs, 'log'),
+      counted(sheets, 'closed sheet'),
+      counted(voices, 'voice note'),
+    ])} ${photos + logs + sheets + voices === 1 ? 'is' : 'are'} not in these files; restore the other parts too`,
   skipped: (count: number) =>
     `${count} ${count === 1 ? 'file' : 'files'} in it that this Underlid has no use for ${count === 1 ? 'was' : 'were'} passed over.`,
   ahead: (name: string, day: string) =>

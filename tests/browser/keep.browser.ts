@@ -72,7 +72,7 @@ const sorted = (entries: Entry[]) =>
 it('saves everything as one bundle and counts no photo without a backup any more', async () => {
   const { page } = first;
   await goTo(page, '#/keep');
-  await page.getByText(keepWords.noBackup(2, 0), { exact: true }).waitFor();
+  await page.getByText(keepWords.noBackup({ photos: 2, logs: 0, voices: 0 }), { exact: true }).waitFor();
   bundle = await saveBundle(page);
   expect(bundle.name).toMatch(/^underlid-\d{4}-\d\d-\d\d-[0-9a-f]{6}\.zip$/);
   await page.getByText(keepWords.savedAll, { exact: true }).waitFor();

@@ -23,7 +23,7 @@ import { newSince } from './new-since.ts';
 import { watchedLadder } from './watched-ladder.ts';
 
 /** Stores whose rows a bundle brings as they are. */
-const BROUGHT = ['entries', 'photos', 'thumbs', 'originals', 'logs', 'definitions'] as const;
+const BROUGHT = ['entries', 'photos', 'thumbs', 'originals', 'logs', 'sealed', 'definitions'] as const;
 
 function brought(rows: Rows): Rows {
   return sorted(Object.fromEntries(BROUGHT.map((name) => [name, rows[name] ?? []])));
@@ -67,12 +67,12 @@ const bytesOf = ({ bundle }: EarlierVersion) => new Uint8Array(bundle());
 describe.each(EARLIER_VERSIONS)('a bundle of version $version', (earlier) => {
   const { version } = earlier;
 
-  it('restores on an empty phone: every entry, photo, thumbnail, original, log and definition as it was', async () => {
+  it('restores on an empty phone: every entry, photo, thumbnail, original, log, sealed sheet and definition as it was', async () => {
     const phone = newPhone();
     const report = await restore(phone, bytesOf(earlier));
     if (!report.ok) throw new Error(`${report.refusal}: ${report.detail}`);
     expect(report).toMatchObject({ stopped: null, skipped: [] });
-    expect(report.packs.map(({ added, missingPhotos, missingLogs, missingSealed }) => [added, missingPhotos, missingLogs, missingSealed])).toEqual(earlier.records().map(() => [true, [], [], []])); // biome-ignore format: one line
+    expect(report.packs.map((pack) => [pack.added, pack.missingPhotos, pack.missingLogs, pack.missingSealed, pack.missingVoices])).toEqual(earlier.records().map(() => [true, [], [], [], []])); // biome-ignore format: one line
     expect(brought((await everyRow(phone)).rows)).toEqual(brought(earlier.rows()));
     const store = await storeOn(phone);
     for (const record of earlier.records()) {
@@ -106,21 +106,21 @@ describe.each(EARLIER_VERSIONS)('a bundle of version $version', (earlier) => {
     const store = await storeOn(await phoneOf(earlier));
     const exported = await save(store);
     const files = unzipSync(exported);
-    expect(JSON.parse(new TextDecoder().decode(files['manifest.json']))).toMatchObject({ schemaVersion: 3, parts: 1 });
+    expect(JSON.parse(new TextDecoder().decode(files['manifest.json']))).toMatchObject({ schemaVersion: 4, parts: 1 });
     expect(Object.keys(files).sort()).toEqual(Object.keys(earlier.files()).sort());
     const elsewhere = newPhone();
     expect(await restore(elsewhere, exported)).toMatchObject({ ok: true, stopped: null });
     expect(brought((await everyRow(elsewhere)).rows)).toEqual(brought(earlier.rows()));
   });
 
-  it('is refused as newer when it says schema 4, and every row of the phone is as it was', async () => {
+  it('is refused as newer when it says schema 5, and every row of the phone is as it was', async () => {
     const phone = await phoneOf(earlier);
     (await storeOn(phone)).close();
     const before = await everyRow(phone);
-    expect(await restore(phone, saidToBe(earlier.bundle(), 4))).toEqual({
+    expect(await restore(phone, saidToBe(earlier.bundle(), 5))).toEqual({
       ok: false,
       refusal: 'newer',
-      detail: 'schema version 4, this app knows 3',
+      detail: 'schema version 5, this app knows 4',
     });
     expect(await everyRow(phone)).toEqual(before);
     expect(await restore(phone, saidToBe(earlier.bundle(), version))).toMatchObject({ ok: true });
@@ -133,12 +133,12 @@ describe.each(EARLIER_VERSIONS)('a bundle of version $version', (earlier) => {
     const before = await everyRow(phone);
     const last = earlier.entries().at(-1) as Entry;
     const ladder = watchedLadder((to, { key }) => {
-      if (to === 3 && String(key) === String(last.key)) throw new Error('made to fail');
+      if (to === 4 && String(key) === String(last.key)) throw new Error('made to fail');
     });
     expect(await restore(phone, bytesOf(earlier), ladder)).toEqual({
       ok: false,
       refusal: 'migrationFailed',
-      detail: expect.stringContaining(`step 3 on ${last.key.join('/')}: Error: made to fail`),
+      detail: expect.stringContaining(`step 4 on ${last.key.join('/')}: Error: made to fail`),
     });
     expect(await everyRow(phone)).toEqual(before);
   });

@@ -1,7 +1,16 @@
 import type { PackRecord } from '../../src/record/pack-record.ts';
 import type { Entry } from '../../src/schema/entry.ts';
 
-/** What a record of version 2 could not have: by hand. */
+/** What a record of version 3 could not have: by hand. */
+const NEW_IN_4 = {
+  offers: [],
+  remedyNotes: {},
+  takes: [],
+  secondReaders: [],
+  voices: [],
+} as const satisfies Partial<PackRecord>;
+
+/** What a record of version 2 could not have either. */
 const NEW_IN_3 = {
   retestOf: null,
   closings: [],
@@ -10,7 +19,7 @@ const NEW_IN_3 = {
   sheet: { now: 'open' },
 } as const satisfies Partial<PackRecord>;
 
-/** What a record of version 1 could not have either. */
+/** And what one of version 1 could not. */
 const NEW_IN_2 = {
   carriedFrom: null,
   tests: {
@@ -32,7 +41,11 @@ const NEW_IN_2 = {
   },
 } as const satisfies Partial<PackRecord>;
 
-const NEW_SINCE: Readonly<Record<number, object>> = { 1: { ...NEW_IN_2, ...NEW_IN_3 }, 2: NEW_IN_3 };
+const NEW_SINCE: Readonly<Record<number, object>> = {
+  1: { ...NEW_IN_2, ...NEW_IN_3, ...NEW_IN_4 },
+  2: { ...NEW_IN_3, ...NEW_IN_4 },
+  3: NEW_IN_4,
+};
 
 /** What a record of an earlier version gains when it is folded today: what is new is empty, but for what dates its sheet. */
 export function newSince(version: number, packId: string, entries: readonly Entry[]): object {

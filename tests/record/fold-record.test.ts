@@ -6,6 +6,7 @@ import {
   closingValue,
   entry,
   HASH_1,
+  HASH_2,
   leader,
   OTHER_PACK,
   PACK,
@@ -14,6 +15,7 @@ import {
   SECOND_PHOTO,
   stampAt,
   tombstone,
+  voiceValue,
 } from './made-entries.ts';
 
 const CALLOUT_1 = '1'.repeat(32);
@@ -74,7 +76,7 @@ it('folds no entries into an empty record that is not here and asks the whole ro
   });
 });
 
-it('folds one entry of every subject but the live tests into its place, newest stamp 12000 ms, of the sheet 9000 ms', () => {
+it('folds one entry of every subject but the live tests into its place, newest stamp 16000 ms, of the sheet 13000 ms', () => {
   const passed = {
     passedAtMs: 5000,
     day: '2026-11-24',
@@ -88,6 +90,12 @@ it('folds one entry of every subject but the live tests into its place, newest s
   const closing = closingValue(1);
   const reopening = { after: HASH_1, reason: 'A photo was found.', openedAtMs: 11_000 };
   const attachment = attachmentValue('makerReply', HASH_1);
+  const offer = { kind: 'price', price: 399, currency: 'EUR', made: stampAt(1000) };
+  const remedyNote = { price: 4, currency: 'EUR', timeMin: 20 };
+  const take = { label: 'Close-ups', startedAtMs: 13_500, made: stampAt(1000) };
+  const takeMark = { kind: 'word', label: 'the lid', atMs: 14_000 };
+  const secondReader = { label: 'R. Teal', blind: true, made: stampAt(1000) };
+  const voice = voiceValue();
   const record = foldRecord(
     PACK,
     Object.freeze([
@@ -112,6 +120,13 @@ it('folds one entry of every subject but the live tests into its place, newest s
       entry('closing', HASH_1, closing, 10_000),
       entry('reopening', CALLOUT_1, reopening, 11_000),
       entry('attachment', CALLOUT_2, attachment, 12_000),
+      entry('offer', CALLOUT_1, offer, 14_000),
+      entry('remedyNote', 'turn-lug', remedyNote, 13_000),
+      entry('take', CALLOUT_1, take, 15_000),
+      entry('takeMark', `${CALLOUT_1}/${CALLOUT_2}`, takeMark, 16_000),
+      entry('secondReader', CALLOUT_1, secondReader),
+      entry('secondAnswer', `${CALLOUT_1}/cell-vents`, grade),
+      entry('voice', HASH_2, voice),
     ]) as Entry[],
   );
   expect(record).toEqual({
@@ -147,8 +162,13 @@ it('folds one entry of every subject but the live tests into its place, newest s
     reopenings: [{ ...reopening, id: CALLOUT_1 }],
     attachments: [{ ...attachment, id: CALLOUT_2 }],
     sheet: { now: 'revising', sha256: HASH_1, revision: 1, reason: 'A photo was found.', openedAtMs: 11_000 },
-    newestAt: stampAt(12_000),
-    sheetAt: stampAt(9000),
+    offers: [{ ...offer, id: CALLOUT_1 }],
+    remedyNotes: { 'turn-lug': remedyNote },
+    takes: [{ ...take, id: CALLOUT_1, marks: [{ ...takeMark, id: CALLOUT_2 }] }],
+    secondReaders: [{ ...secondReader, id: CALLOUT_1, answers: { 'cell-vents': grade } }],
+    voices: [{ ...voice, id: HASH_2 }],
+    newestAt: stampAt(16_000),
+    sheetAt: stampAt(13_000),
     setAside: [],
   });
 });

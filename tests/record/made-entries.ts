@@ -33,6 +33,11 @@ export const HASH_1 = '1a'.repeat(32);
 export const HASH_2 = '2b'.repeat(32);
 export const HASH_3 = '3c'.repeat(32);
 
+export function voiceValue(made = stampAt(1000)) {
+  const on = { kind: 'item', id: 'cell-vents' };
+  return { on, type: 'audio/webm', byteCount: 40_000, durationS: 8.5, made };
+}
+
 /** A closing as it is written; of a later revision, `more` says what it takes the place of and why. */
 export function closingValue(revision: number, more: { after?: string; reason?: string } = {}) {
   return {

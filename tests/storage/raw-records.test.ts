@@ -13,7 +13,7 @@ it('hands over 2 entries and 1 checklist of records newer than the app, and leav
   expect(entryCount).toBe(2);
   expect(JSON.parse(text)).toEqual({
     format: 'underlid-raw-records',
-    databaseVersion: 98_003,
+    databaseVersion: 98_004,
     entries,
     definitions: { [definition.sha256]: definition.text },
   });
@@ -32,7 +32,7 @@ it('hands over what a failing step could not lift, as it lay', async () => {
   const opened = await openOn(phone, { ladder: { steps: [{ to: 2, step }], present: 2 } });
   expect(opened).toMatchObject({ ok: false, problem: 'migrationFailed' });
   const { text } = await rawRecords(phone.indexedDB, 'underlid');
-  expect(JSON.parse(text)).toMatchObject({ databaseVersion: 1003, entries });
+  expect(JSON.parse(text)).toMatchObject({ databaseVersion: 1004, entries });
 });
 
 it('makes no database where there is none', async () => {

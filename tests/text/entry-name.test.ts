@@ -4,7 +4,11 @@ import { hiddenCharacterName, whereInBundle } from '../../src/text/bundle.ts';
 import { entryName } from '../../src/text/entry-name.ts';
 
 const PACK = 'a'.repeat(32);
-const titles: Readonly<Record<string, string>> = { 'cell-vents': 'Cell vents', cells: 'Cells' };
+const titles: Readonly<Record<string, string>> = {
+  'cell-vents': 'Cell vents',
+  cells: 'Cells',
+  'turn-lug': 'Turn the lug',
+};
 const titleOf = (id: string) => titles[id] ?? id;
 const nameOf = (subject: string, part: string, v: unknown = null) =>
   entryName({ key: [PACK, subject, part], v, titleOf });
@@ -23,6 +27,24 @@ it.each<[string, string, unknown, string]>([
   ['log', 'f'.repeat(64), { name: 'run.csv' }, 'Log: “run.csv”'],
   ['run', PACK, { label: 'x'.repeat(70) }, `Capacity run: “${'x'.repeat(59)}…”`],
   ['closing', 'f'.repeat(64), { revision: 2 }, 'Closed sheet, revision 2'],
+  ['offer', PACK, { kind: 'price', price: 400 }, 'Price'],
+  ['offer', PACK, { kind: 'option', label: 'with heating', price: 60 }, 'Option: “with heating”'],
+  ['remedyNote', 'turn-lug', { timeMin: 10 }, 'What a remedy takes: “Turn the lug”'],
+  ['remedyNote', 'gone-remedy', undefined, 'What a remedy takes: “gone-remedy”'],
+  ['take', PACK, { label: 'Close-ups' }, 'Take: “Close-ups”'],
+  ['takeMark', `${PACK}/${PACK}`, { kind: 'word', label: 'the lid' }, 'Mark in a take: “the lid”'],
+  ['takeMark', `${PACK}/${PACK}`, { kind: 'photo', subject: 'photo', part: 'x' }, 'Moment in a take'],
+  ['secondReader', PACK, { label: 'R. Teal' }, 'Second reader: “R. Teal”'],
+  ['secondAnswer', `${PACK}/cell-vents`, { kind: 'grade', grade: 'weak' }, 'Second reader on “Cell vents”: weak'],
+  ['secondAnswer', `${PACK}/cell-vents`, { kind: 'cannotTell' }, 'Second reader on “Cell vents”'],
+  ['voice', 'f'.repeat(64), { on: { kind: 'item', id: 'cell-vents' } }, 'Voice note on “Cell vents”'],
+  [
+    'voice',
+    'f'.repeat(64),
+    { on: { kind: 'photo', id: 'e'.repeat(64) }, label: 'tape' },
+    'Voice note on a photo: “tape”',
+  ],
+  ['voice', 'f'.repeat(64), null, 'Voice note'],
   ['pack', 'made', {}, 'The pack itself, put away'],
   ['constructor', 'x', {}, 'constructor, x'],
   ['later', 'part', {}, 'later, part'],

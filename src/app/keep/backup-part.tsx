@@ -131,8 +131,8 @@ export function BackupPart() {
     <section class="stack">
       <h2>{say.backup}</h2>
       <p class="muted small">{own.length > 0 ? say.backupLead : say.nothingToSave}</p>
-      {standing && standing.photos + standing.logs > 0 ? (
-        <p class="notice">{say.noBackup(standing.photos, standing.logs)}</p>
+      {standing && standing.photos + standing.logs + standing.voices > 0 ? (
+        <p class="notice">{say.noBackup(standing)}</p>
       ) : (
         hasPhotos && standing && <p class="small">{say.allBackedUp}</p>
       )}
@@ -169,16 +169,18 @@ export function BackupPart() {
 interface Standing {
   photos: number;
   logs: number;
+  voices: number;
   last: BackupNote | null;
 }
 
 async function standingNow(): Promise<Standing> {
-  const [photos, logs, last] = await Promise.all([
+  const [photos, logs, voices, last] = await Promise.all([
     store().photosInNoBackup(),
     store().logsInNoBackup(),
+    store().voicesInNoBackup(),
     store().lastBackup(),
   ]);
-  return { photos, logs, last };
+  return { photos, logs, voices, last };
 }
 
 function lastLine({ fileName, at }: BackupNote): string {

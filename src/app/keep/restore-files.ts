@@ -9,6 +9,7 @@ import { type ReadBundle, readBundle, type VerifiedPart } from '../../storage/bu
 import type { TextChange } from '../../storage/bundle/read-entries.ts';
 import { type RestoreReport, restoreBundle, type StopReason } from '../../storage/bundle/restore-bundle.ts';
 import { entryName } from '../../text/entry-name.ts';
+import type { MissingCounts } from '../../text/keep.ts';
 import { words } from '../../text/words.ts';
 import { bareCard, cardFromEntries } from '../card-of.ts';
 import { definitionByHash, parsedOrNull } from '../state/definitions.ts';
@@ -48,7 +49,7 @@ export interface PackOutcome {
   newerHere: EntryKey[];
   deletedHere: EntryKey[];
   broughtBack: EntryKey[];
-  missing: { photos: number; logs: number; sheets: number };
+  missing: MissingCounts;
 }
 
 export interface Restored {
@@ -114,7 +115,7 @@ function add(restored: Restored, { fileName, bundle, report, naming, newest }: T
   restored.skippedCount += report.skipped.length;
   const newestMs = newestMsIn(bundle);
   if (newestMs > Date.now() + AHEAD_MS) restored.ahead.push({ fileName, atMs: newestMs });
-  for (const { packId, missingPhotos, missingLogs, missingSealed, ...merged } of report.packs) {
+  for (const { packId, missingPhotos, missingLogs, missingSealed, missingVoices, ...merged } of report.packs) {
     forgetOpenPack(packId);
     // One of which something is not written yet is held until it is, and must not go by what stood here before.
     void heldSession(packId)?.reload();
@@ -128,7 +129,12 @@ function add(restored: Restored, { fileName, bundle, report, naming, newest }: T
       deletedHere: both(before?.deletedHere, merged.deletedHere),
       broughtBack: both(before?.broughtBack, merged.broughtBack),
       // Of the last part alone: what an earlier one lacked may have come since.
-      missing: { photos: missingPhotos.length, logs: missingLogs.length, sheets: missingSealed.length },
+      missing: {
+        photos: missingPhotos.length,
+        logs: missingLogs.length,
+        sheets: missingSealed.length,
+        voices: missingVoices.length,
+      },
     };
     if (before) restored.packs.splice(restored.packs.indexOf(before), 1, outcome);
     else restored.packs.push(outcome);
@@ -202,8 +208,9 @@ async function namingOf({ packs, definitions: texts }: VerifiedPart) {
 
 function titlesIn(definition: Checklist | undefined): Map<string, string> {
   if (definition === undefined) return new Map();
-  const { items, facts, zones } = definition;
+  const { items, facts, zones, remedies } = definition;
   return new Map([
+    ...remedies.map(({ id, text }): [string, string] => [id, text]),
     ...zones.map(({ id, title }): [string, string] => [id, title]),
     ...facts.map(({ id, ask }): [string, string] => [id, ask]),
     ...items.map(({ id, title }): [string, string] => [id, title]),

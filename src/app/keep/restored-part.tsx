@@ -27,8 +27,10 @@ export function RestoredPart({ restored, busy, onBringBack }: RestoredProps) {
         ? [<p key="back">{say.broughtBack(backCount)}</p>]
         : packs.map((pack) => <p key={pack.packId}>{packLine(pack)}</p>)}
       {stopped && <p>{say.stoppedAt(stopped.label, stopReason(stopped.problem))}</p>}
-      {packs.flatMap(({ packId, label, missing: { photos, logs, sheets } }) =>
-        photos + logs + sheets > 0 ? [<p key={packId}>{say.packMissing(label, photos, logs, sheets)}</p>] : [],
+      {packs.flatMap(({ packId, label, missing }) =>
+        Object.values(missing).some((count) => count > 0)
+          ? [<p key={packId}>{say.packMissing(label, missing)}</p>]
+          : [],
       )}
       {skippedCount > 0 && <p class="small">{say.skipped(skippedCount)}</p>}
       {ahead.map(({ fileName, atMs }) => (

@@ -1,4 +1,5 @@
 import type { PictureLimits } from '../../schema/jpeg-picture.ts';
+import { MAX_VOICE_BYTES } from '../../schema/voice-note.ts';
 import type { Shelf } from '../store.ts';
 import type { BundlePath } from './bundle-paths.ts';
 
@@ -31,6 +32,7 @@ const MAX_BYTES: Readonly<Record<Shelf, number>> = {
   originals: 192 * MEGABYTE,
   logs: MAX_LOG_BYTES,
   sealed: MAX_JSON_BYTES,
+  voices: MAX_VOICE_BYTES,
 };
 
 export function maxBytesOf(place: BundlePath): number {

@@ -6,13 +6,14 @@ export const MANIFEST_PATH = 'manifest.json';
 export const entriesPath = (packId: string) => `entries/${packId}.json`;
 export const annotationsPath = (packId: string) => `annotations/${packId}.json`;
 export const definitionPath = (sha256: string) => `definitions/${sha256}.json`;
-/** A log is any text a bench has written, so its name claims nothing. */
+/** A log is any text a bench has written, and a voice note is what its bytes say, so their names claim nothing. */
 const ENDINGS: Readonly<Record<Shelf, string>> = {
   photos: '.jpg',
   thumbs: '.jpg',
   originals: '.jpg',
   logs: '',
   sealed: '.json',
+  voices: '',
 };
 export const bytesPath = (shelf: Shelf, sha256: string) => `${shelf}/${sha256}${ENDINGS[shelf]}`;
 

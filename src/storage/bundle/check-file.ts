@@ -3,6 +3,7 @@ import { jpegPicture } from '../../schema/jpeg-picture.ts';
 import { hiddenPlaces } from '../../schema/plain-text.ts';
 import { LOG_TYPE } from '../log-type.ts';
 import type { Shelf } from '../store.ts';
+import { voiceTypeOf } from '../voice-type.ts';
 import { PICTURE_LIMITS } from './bundle-limits.ts';
 import type { BundlePath } from './bundle-paths.ts';
 import { RefusedBundle } from './refused-bundle.ts';
@@ -55,6 +56,11 @@ export function checkFile({ path, place, sha256, bytes }: FileInBundle): Checked
   if (shelf === 'sealed') {
     checkSealed(path, bytes);
     return { ...common, type: 'application/json', frame: null };
+  }
+  if (shelf === 'voices') {
+    const type = voiceTypeOf(bytes);
+    if (type === null) throw new RefusedBundle('notAVoice', `${path} is neither WebM nor MP4 nor Ogg`);
+    return { ...common, type, frame: null };
   }
   const picture = jpegPicture(bytes, PICTURE_LIMITS[shelf]);
   if (!picture.ok) throw new RefusedBundle(picture.problem === 'tooLarge' ? 'hugePicture' : 'notAPhoto', path);

@@ -9,7 +9,7 @@ import { maxBytesOf } from './bundle-limits.ts';
 import { annotationsPath, type BundlePath, bytesPath, definitionPath, entriesPath } from './bundle-paths.ts';
 import { checkFile, type FrameSize } from './check-file.ts';
 import { RefusedBundle } from './refused-bundle.ts';
-import { deletedSinceSealed, type PhotosAndLogs } from './sealed-bytes.ts';
+import { deletedSinceSealed, type RecordBytes } from './sealed-bytes.ts';
 import { sha256Of } from './sha256-of.ts';
 
 /** Something that could not go into the bundle, so that it is said and not found out at restore. */
@@ -24,7 +24,7 @@ export interface PlannedFile {
   byteCount: number;
   sha256: string;
   type: string;
-  /** Reads its bytes; a photo's or log's are not held between planning and writing. */
+  /** Reads its bytes; those of photos, logs and voice notes are not held between planning and writing. */
   read(): Promise<Uint8Array<ArrayBuffer>>;
 }
 
@@ -39,7 +39,7 @@ export interface GatheredPack {
 interface Gathering {
   /** Takes what cannot go in, also of a pack of which nothing can. */
   leftOut: LeftOut[];
-  /** Called once for each photo and log looked at. */
+  /** Called once for each photo, log, sealed sheet and voice note looked at. */
   onGroup(): void;
 }
 
@@ -75,7 +75,7 @@ export async function gatherPack(
   return { packId, newestAt: record.newestAt, core, groups };
 }
 
-/** How many photos and logs a pack's entries hold: what `gatherPack` will look at, but for those deleted since a closing. */
+/** How many photos, logs, sealed sheets and voice notes a pack's entries hold: what `gatherPack` will look at, but for those deleted since a closing. */
 export function groupCountOf(packId: string, entries: readonly Entry[]): number {
   return bytesOf(foldRecord(packId, entries)).length;
 }
@@ -87,8 +87,8 @@ interface Shelved {
   size?: FrameSize;
 }
 
-/** The bytes a record needs, those that belong together in one group: a photo's, a log's, a sealed sheet's. */
-function bytesOf({ photos, tests, closings }: PhotosAndLogs & Pick<PackRecord, 'closings'>): Shelved[][] {
+/** The bytes a record needs, those that belong together in one group: a photo's, a log's, a sealed sheet's, a voice note's. */
+function bytesOf({ photos, tests, closings, voices }: RecordBytes & Pick<PackRecord, 'closings'>): Shelved[][] {
   return [
     ...photos.map(({ id, keptOriginal, widthPx, heightPx }): Shelved[] => [
       { shelf: 'photos', sha256: id, size: { widthPx, heightPx } },
@@ -97,6 +97,7 @@ function bytesOf({ photos, tests, closings }: PhotosAndLogs & Pick<PackRecord, '
     ]),
     ...tests.logs.map(({ id }): Shelved[] => [{ shelf: 'logs', sha256: id }]),
     ...closings.map(({ sha256 }): Shelved[] => [{ shelf: 'sealed', sha256 }]),
+    ...voices.map(({ id }): Shelved[] => [{ shelf: 'voices', sha256: id }]),
   ];
 }
 
@@ -130,6 +131,7 @@ async function bytesFile(store: Store, shelved: Shelved, leftOut: LeftOut[]): Pr
   const path = bytesPath(shelf, sha256);
   const contentNow = () => {
     if (shelf === 'logs') return store.log(sha256);
+    if (shelf === 'voices') return store.voice(sha256);
     return shelf === 'sealed' ? store.sealed(sha256) : store.photo(sha256, shelf);
   };
   const content = await contentNow();

@@ -13,7 +13,7 @@ export interface PlanBundle {
   appVersion: string;
   /** Demo packs stay out unless asked for. */
   withDemo?: boolean;
-  /** Share of the photos and logs that have been looked at, 0–1. */
+  /** Share of the photos, logs, sealed sheets and voice notes that have been looked at, 0–1. */
   onProgress?(doneFrac: number): void;
   signal?: AbortSignal;
   /** For tests. */
@@ -26,7 +26,7 @@ export interface BundlePlan {
   leftOut: LeftOut[];
 }
 
-/** One part, which `writePart` writes. Holds the entries and the places of the rest, not the photos. */
+/** One part, which `writePart` writes. Holds the entries and the places of the rest, not the bytes. */
 export interface PartPlan {
   fileName: string;
   part: number;

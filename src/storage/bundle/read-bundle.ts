@@ -13,7 +13,7 @@ import { RefusedBundle } from './refused-bundle.ts';
 import { sha256Of } from './sha256-of.ts';
 import { readZipDirectory, type ZipMember } from './zip-directory.ts';
 
-/** A part of which everything has been checked. Its photos and logs stay in the file and are read when they are written. */
+/** A part of which everything has been checked. Its photos, logs and voices stay in the file, to be read when written. */
 export interface VerifiedPart {
   manifest: Manifest;
   packs: { packId: string; entries: Entry[] }[];

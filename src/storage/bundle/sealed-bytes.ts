@@ -3,23 +3,27 @@ import type { PackRecord } from '../../record/pack-record.ts';
 import type { Entry } from '../../schema/entry.ts';
 import type { Store } from '../store.ts';
 
-export type PhotosAndLogs = Pick<PackRecord, 'photos'> & { tests: Pick<PackRecord['tests'], 'logs'> };
+/** What of a record has bytes that a closed sheet may rest on. */
+export type RecordBytes = Pick<PackRecord, 'photos' | 'voices'> & { tests: Pick<PackRecord['tests'], 'logs'> };
 
 /**
- * Photos and logs that a closed sheet of the record rests on and that were deleted since: what was published must stay
+ * Photos, logs and voice notes that a closed sheet of the record rests on and that were deleted since: what was published must stay
  * checkable, so they are backed up for as long as it is. A sealed sheet that cannot be read names none.
  */
-export async function deletedSinceSealed(store: Store, record: PackRecord): Promise<PhotosAndLogs> {
+export async function deletedSinceSealed(store: Store, record: PackRecord): Promise<RecordBytes> {
   const photos = new Map<string, PackRecord['photos'][number]>();
   const logs = new Map<string, PackRecord['tests']['logs'][number]>();
+  const voices = new Map<string, PackRecord['voices'][number]>();
   for (const { sha256 } of record.closings) {
     const sealed = foldRecord(record.packId, entriesIn((await store.sealed(sha256))?.bytes));
     for (const photo of sealed.photos) photos.set(photo.id, photo);
     for (const log of sealed.tests.logs) logs.set(log.id, log);
+    for (const voice of sealed.voices) voices.set(voice.id, voice);
   }
   for (const { id } of record.photos) photos.delete(id);
   for (const { id } of record.tests.logs) logs.delete(id);
-  return { photos: [...photos.values()], tests: { logs: [...logs.values()] } };
+  for (const { id } of record.voices) voices.delete(id);
+  return { photos: [...photos.values()], tests: { logs: [...logs.values()] }, voices: [...voices.values()] };
 }
 
 function entriesIn(bytes: ArrayBuffer | undefined): Entry[] {

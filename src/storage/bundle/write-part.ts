@@ -12,10 +12,9 @@ export interface WriteOptions {
 }
 
 /**
- * Writes one part of a planned bundle into a sink, holding one photo or log at a time.
+ * Writes one part of a planned bundle into a sink, holding one photo, log or voice note at a time.
  *
- * Throws  the signal's reason when cancelled; whatever the sink or the database throws; an Error if a photo or log went
- *         away since it was planned.
+ * Throws  the signal's reason when cancelled; whatever the sink or the database throws; an Error if bytes went away since it was planned.
  */
 export async function writePart(
   plan: PartPlan,

@@ -51,6 +51,7 @@ const FIELDS: Readonly<Record<LiveTestSubject, Fields>> = {
     currentA: above0(100_000),
     heldForS: from0(1e9),
     opened: 'yesNo',
+    short: 'yesNo',
     heatSeen: 'yesNo',
     coolingNeeded: 'yesNo',
     recovery,

@@ -83,6 +83,7 @@ export const FULL_VALUES: Readonly<
       currentA: 250,
       heldForS: 3.2,
       opened: true,
+      short: false,
       heatSeen: false,
       coolingNeeded: false,
       recovery: 'loadOff',
