@@ -79,6 +79,8 @@ export interface FirmnessInput {
 export interface FirmPack {
   packId: string;
   verdict: { low: VerdictName; high: VerdictName; settled: boolean };
+  /** At the definition's own weights and factors: the order that the draws are held against. */
+  score: Range;
   /** By zone, q at both ends; null where nothing in the zone can apply. */
   zones: (Range | null)[];
   /** How many hazards stand at each risk level, at both ends. */
