@@ -87,7 +87,8 @@ export type Block =
   | HashBlock
   | SubheadBlock
   | ResultBlock
-  | PlotBlock;
+  | PlotBlock
+  | GridBlock;
 
 export interface VerdictBlock {
   kind: 'verdict';
@@ -286,4 +287,22 @@ export interface PlotBlock {
   kind: 'plot';
   drawing: Drawing;
   caption: string;
+}
+
+/** Packs beside one another: a column a pack, a row a matter. */
+export interface GridBlock {
+  kind: 'grid';
+  columns: { title: string; mark: string | null }[];
+  rows: GridRow[];
+}
+export interface GridRow {
+  /** Unique in its grid. */
+  id: string;
+  /** Rows that follow one another under one heading; null stands under none. */
+  group: string | null;
+  label: string;
+  /** One a column. */
+  cells: { text: string; note: string | null; glyph: LidOutcome | null }[];
+  /** The shown texts are not all the same. */
+  differs: boolean;
 }

@@ -10,6 +10,8 @@ export interface Chunk {
   /** Photos whose bytes `paint` needs. */
   photoIds: readonly string[];
   bookmark?: Bookmark;
+  /** Set above it once more where it comes first on a page: the head of its table. */
+  headAgain?: Chunk;
   /** Belongs to the head of the sheet, which stands on a ruled ground. */
   onGround?: boolean;
   paint(page: Page, top: number): void;
@@ -45,6 +47,11 @@ export function flow(chunks: readonly Chunk[], { top, bottom }: { top: number; b
       throw new RangeError(`flow: a chunk must fit on a page of ${bottom - top}, got ${chunk.height}`);
     }
     if (y > top && y + chunk.space + chunk.height > bottom) turn();
+    const again = chunk.headAgain;
+    if (y === top && again !== undefined && again.height + chunk.space + chunk.height <= bottom - top) {
+      pages.at(-1)?.push({ chunk: again, top });
+      y = top + again.height;
+    }
     const at = y === top ? top : y + chunk.space;
     pages.at(-1)?.push({ chunk, top: at });
     y = at + chunk.height;

@@ -2,6 +2,7 @@ import type { Block, Sheet } from '../model/sheet.ts';
 import type { Desk } from './desk.ts';
 import { findingChunks, remedyChunks } from './finding-chunks.ts';
 import type { Chunk } from './flow.ts';
+import { gridChunks } from './grid-chunks.ts';
 import { hashChunks } from './hash-chunks.ts';
 import { headChunks } from './head-chunks.ts';
 import { photosChunks } from './photo-chunks.ts';
@@ -78,5 +79,7 @@ function blockChunks(desk: Desk, block: Block, headed: boolean): Chunk[] {
       return resultCardChunks(desk, block);
     case 'plot':
       return plotChunks(desk, block);
+    case 'grid':
+      return gridChunks(desk, block);
   }
 }

@@ -9,6 +9,7 @@ import type {
 } from '../../sheet/model/sheet.ts';
 import { DrawingView } from '../drawing-view.tsx';
 import { Lid } from '../lid.tsx';
+import { GridPart } from './grid-block.tsx';
 import { HashPart } from './hash-block.tsx';
 import { AnswersPart, FiguresPart, ListPart, QuotePart, TablePart } from './plain-blocks.tsx';
 import { PlotPart } from './plot-block.tsx';
@@ -58,6 +59,8 @@ export function SheetBlock({ block, photo }: { block: Block; photo: SheetViewPro
       return <ResultPart block={block} />;
     case 'plot':
       return <PlotPart block={block} />;
+    case 'grid':
+      return <GridPart block={block} />;
   }
 }
 

@@ -1,0 +1,82 @@
+import type { GridBlock, GridRow } from '../../sheet/model/sheet.ts';
+import { gridWords } from '../../text/side-by-side.ts';
+import { Lid } from '../lid.tsx';
+
+/**
+ * Packs beside one another, for a phone first: each label on a line of its own above its cells. Columns that do not
+ * fit scroll inside the block; names stand again under every heading, where those of the head are out of sight.
+ */
+export function GridPart({ block: { columns, rows } }: { block: GridBlock }) {
+  return (
+    <section class="sheet-grid" tabIndex={0} aria-label={gridWords.scroller(columns.length)}>
+      <table style={{ '--columns': columns.length }}>
+        <thead>
+          <tr>
+            {columns.map(({ title, mark }, place) => (
+              <th key={place} scope="col">
+                <span class="tape">{title}</span>
+                {mark && <span class="small muted note">{mark}</span>}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        {rows.map((row, place) => (
+          <GridRowPart
+            key={row.id}
+            row={row}
+            columns={columns}
+            opens={row.group !== (rows[place - 1]?.group ?? null)}
+          />
+        ))}
+      </table>
+    </section>
+  );
+}
+
+interface GridRowPartProps {
+  row: GridRow;
+  columns: GridBlock['columns'];
+  /** It is the first under its heading. */
+  opens: boolean;
+}
+
+function GridRowPart({ row: { group, label, cells }, columns, opens }: GridRowPartProps) {
+  return (
+    <>
+      {opens && group !== null && (
+        <tbody>
+          <tr class="group">
+            <th colSpan={columns.length} scope="col">
+              <span>{group}</span>
+            </th>
+          </tr>
+          <tr class="again" aria-hidden="true">
+            {columns.map(({ title }, place) => (
+              <td key={place} class="small muted">
+                {title}
+              </td>
+            ))}
+          </tr>
+        </tbody>
+      )}
+      <tbody>
+        <tr class="label">
+          <th colSpan={columns.length} scope="rowgroup">
+            <span class="small muted">{label}</span>
+          </th>
+        </tr>
+        <tr class="cells">
+          {cells.map(({ text, note, glyph }, place) => (
+            <td key={place}>
+              <span class={glyph === null ? '' : 'with-lid'}>
+                {glyph !== null && <Lid outcome={glyph} widthPx={20} />}
+                <span>{text}</span>
+              </span>
+              {note && <span class="small muted note">{note}</span>}
+            </td>
+          ))}
+        </tr>
+      </tbody>
+    </>
+  );
+}
