@@ -8,6 +8,7 @@ import { Lid } from '../lid.tsx';
  */
 export function GridPart({ block: { columns, rows } }: { block: GridBlock }) {
   return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard.
     <section class="sheet-grid" tabIndex={0} aria-label={gridWords.scroller(columns.length)}>
       <table style={{ '--columns': columns.length }}>
         <thead>
@@ -50,7 +51,7 @@ function GridRowPart({ row: { group, label, cells }, columns, opens }: GridRowPa
               <span>{group}</span>
             </th>
           </tr>
-          <tr class="again" aria-hidden="true">
+          <tr class="again">
             {columns.map(({ title }, place) => (
               <td key={place} class="small muted">
                 {title}
