@@ -14,9 +14,12 @@ interface AnnotatedPhotos {
   atMs: number;
 }
 
-/** Earliest and latest time that the format can say. Source: PKWARE APPNOTE 6.3.10, section 4.4.6 (MS-DOS time). */
+/**
+ * Earliest and latest time: the format begins in 1980 (PKWARE APPNOTE 6.3.10, section 4.4.6), and the library that
+ * writes it ends in 2099. A day is left at either end for the clock's offset.
+ */
 const EARLIEST_MS = Date.UTC(1980, 0, 2);
-const LATEST_MS = Date.UTC(2107, 11, 30);
+const LATEST_MS = Date.UTC(2099, 11, 30);
 
 /** Photos and their annotations as one zip; a JPEG is packed already, so nothing is packed again. */
 export function annotatedPhotosZip({ page, photos, atMs }: AnnotatedPhotos): Uint8Array<ArrayBuffer> {
