@@ -6,6 +6,7 @@ import { PackPlace } from './pack-place.tsx';
 import { Lost } from './parts/lost.tsx';
 import { DroppedPhotoDialog } from './photos/dropped-photo-dialog.tsx';
 import { route } from './route.ts';
+import { TakeLine } from './shoot-clock/take-line.tsx';
 import { opened, openPack } from './state/open-pack.ts';
 
 /** Opens the pack of the address, then shows its place; says so when it is not here. */
@@ -21,7 +22,14 @@ export function OpenPackScreen({ packId }: { packId: string }) {
   if (!now.session.record.value.here) return <Lost title={packWords.isAway} hint={packWords.isAwayHint} />;
   return (
     <>
-      <UnderHead.Provider value={here.place === 'sheet' ? null : <ClosedLine session={now.session} />}>
+      <UnderHead.Provider
+        value={
+          <>
+            {here.place !== 'sheet' && <ClosedLine session={now.session} />}
+            {here.place !== 'shoot-clock' && <TakeLine session={now.session} />}
+          </>
+        }
+      >
         <PackPlace session={now.session} place={here.place} id={here.id} />
       </UnderHead.Provider>
       <DroppedPhotoDialog session={now.session} />

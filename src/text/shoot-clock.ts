@@ -36,19 +36,22 @@ export const chapterWords = {
   nameless: 'Mark',
   joined: (first: string, second: string) => `${first} · ${second}`,
   head: (pack: string, take: string) => `${pack}, ${take}`,
+  /** Letters and digits of the pack's name that any file system takes. */
+  fileName: (pack: string, take: number) =>
+    ['underlid', ...(pack.toLowerCase().match(/[a-z0-9]+/g) ?? []), 'take', take].join('-'),
 };
 
 /** The Shoot clock. */
 export const shootClockWords = {
   title: 'Shoot clock',
   lead: 'A clock that runs beside your camera. While a take runs, each answer, photo and test is marked with its time, to become chapters of the video.',
-  start: 'Start a take',
   startNext: (number: number) => `Start take ${number}`,
   clap: (take: string) => `Start the camera, then this clock, and say aloud: “${take}”. On the film that is 0:00.`,
   runsSince: (clock: string) => `Running since ${clock}`,
   time: 'Time in the take',
   label: 'What to mark (can stay empty)',
   markNow: 'Mark now',
+  unnamed: 'this moment',
   end: 'End this take',
   lastMark: (time: string, title: string) => `Last mark ${time}: ${title}`,
   noMark: 'Nothing marked yet. Answers, photos and tests mark themselves.',
@@ -66,7 +69,6 @@ export const shootClockWords = {
   atMostDay: 'A take is a day long at most.',
 
   takes: 'Takes',
-  none: 'No take yet.',
   about: (length: string, marks: number) => `${length} · ${marks === 1 ? '1 mark' : `${marks} marks`}`,
   shift: (shift: string) => `The film is ${shift} from the clock.`,
   noShift: 'Times are as on the clock.',
@@ -80,6 +82,7 @@ export const shootClockWords = {
   markAt: (title: string, time: string) => `${title}, at ${time}`,
   inFilm: 'In the recording this mark is at',
   inFilmHint: 'mm:ss or h:mm:ss, tenths after a point',
+  inFilmShort: (time: string) => `film ${time}`,
   setByMark: 'Set the times by it',
   setByMarkLead: 'Look the moment up in the recording. All times of this take follow.',
   takeOut: 'Take this mark out',
@@ -88,9 +91,6 @@ export const shootClockWords = {
 
   offset: 'Film and clock',
   offsetLead: 'The camera ran before the clock: later. It began after it: earlier.',
-  earlier: (seconds: string) => `−${seconds}`,
-  later: (seconds: string) => `+${seconds}`,
-  second: (count: number) => `${count} s`,
 
   files: 'Chapters',
   vtt: 'Chapters as WebVTT',

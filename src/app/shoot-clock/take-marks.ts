@@ -1,6 +1,6 @@
 import type { PackRecord, RecordTake } from '../../record/pack-record.ts';
 import type { TakeMark } from '../../schema/take.ts';
-import { MARKED_TESTS } from '../../sheet/chapters/test-title.ts';
+import { MARKED_TESTS } from '../../sheet/chapters/marked-tests.ts';
 import { randomId } from '../../storage/open-store.ts';
 import type { Put } from '../../storage/store.ts';
 

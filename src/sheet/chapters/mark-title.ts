@@ -23,11 +23,6 @@ export function markTitle(mark: RecordTake['marks'][number], titled: Titled, tak
   return place === -1 ? null : say.photo(place + 1);
 }
 
-/** What a take is called: its label, or its number in the order in which they were begun. */
-export function takeTitle(take: Pick<RecordTake, 'id' | 'label'>, takes: readonly Pick<RecordTake, 'id'>[]): string {
-  return take.label ?? say.take(takes.findIndex(({ id }) => id === take.id) + 1);
-}
-
 function answerTitle(itemId: string, { record, definition, grading }: Titled): string | null {
   const item = definition.items.find(({ id }) => id === itemId);
   if (!item || !Object.hasOwn(record.answers, itemId)) return null;

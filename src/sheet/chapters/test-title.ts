@@ -1,27 +1,11 @@
-import type { LiveTestSubject, LiveTests } from '../../schema/live-tests/live-tests.ts';
+import type { LiveTests } from '../../schema/live-tests/live-tests.ts';
 import { formatTyped } from '../../text/format-number.ts';
 import { formatValue } from '../../text/format-unit.ts';
 import { cutOffWords } from '../../text/live-tests/cut-off.ts';
 import { leadWords } from '../../text/live-tests/lead.ts';
 import { figureIn } from '../../text/live-tests/results/figures.ts';
 import { markWords as say } from '../../text/shoot-clock.ts';
-
-/** Subjects of live tests that are marked in a take: each stands for one test. */
-export const MARKED_TESTS = [
-  'run',
-  'trip',
-  'cutOff',
-  'cellSet',
-  'resistance',
-  'lead',
-  'joint',
-  'drain',
-  'parallelRun',
-  'readOut',
-  'cellMark',
-  'ruler',
-] as const satisfies readonly LiveTestSubject[];
-type MarkedTest = (typeof MARKED_TESTS)[number];
+import { MARKED_TESTS, type MarkedTest } from './marked-tests.ts';
 
 /** Name of one test with the one figure or word that tells it from its like; null where it is no longer there. */
 export function testTitle({ subject, part }: { subject: string; part: string }, tests: LiveTests): string | null {

@@ -4,8 +4,9 @@ import { gradeRecord } from '../../../src/grading/grade-record.ts';
 import { NO_LIVE_TESTS } from '../../../src/record/fold-live-tests.ts';
 import { LIVE_TEST_SUBJECTS } from '../../../src/schema/live-tests/live-tests.ts';
 import { chaptersOf } from '../../../src/sheet/chapters/chapters-of.ts';
-import { takeTitle } from '../../../src/sheet/chapters/mark-title.ts';
-import { MARKED_TESTS, testTitle } from '../../../src/sheet/chapters/test-title.ts';
+import { MARKED_TESTS } from '../../../src/sheet/chapters/marked-tests.ts';
+import { takeTitle } from '../../../src/sheet/chapters/take-title.ts';
+import { testTitle } from '../../../src/sheet/chapters/test-title.ts';
 import { HUT_CHECKLIST, hutPhoto, stampAt } from '../hut-pack.ts';
 import { BEGAN_MS, chaptersIn, filmed, markAt, TAKE_ID } from './film.ts';
 

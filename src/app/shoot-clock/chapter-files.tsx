@@ -1,0 +1,39 @@
+import type { RecordTake } from '../../record/pack-record.ts';
+import { chaptersOf } from '../../sheet/chapters/chapters-of.ts';
+import { chaptersPlain } from '../../sheet/chapters/chapters-plain.ts';
+import { chaptersVtt } from '../../sheet/chapters/chapters-vtt.ts';
+import { takeTitle } from '../../sheet/chapters/take-title.ts';
+import { disclosureOf } from '../../sheet/model/disclosure.ts';
+import { chapterWords, shootClockWords as say } from '../../text/shoot-clock.ts';
+import { words } from '../../text/words.ts';
+import { HandOver } from '../parts/hand-over.tsx';
+import type { PackSession } from '../state/pack-session.ts';
+
+/** The chapters of one take as files, and what may surprise in them. */
+export function ChapterFiles({ session, take }: { session: PackSession; take: RecordTake }) {
+  const record = session.record.value;
+  const titled = { definition: session.definition.definition, grading: session.grading.value };
+  const made = chaptersOf(record, titled, take.id);
+  if (made === null) return null;
+  const { name = '', sample = '' } = record.nameplate;
+  const title = chapterWords.head(words.packLabel(name, sample), takeTitle(take, record.takes));
+  const disclosure = disclosureOf(record);
+  const fileName = chapterWords.fileName(name, record.takes.findIndex(({ id }) => id === take.id) + 1);
+  const { beforeStartCount, goneCount, shortCount } = made;
+  return (
+    <section class="stack">
+      <h3>{say.files}</h3>
+      {beforeStartCount > 0 && <p class="notice calm small">{say.beforeStart(beforeStartCount)}</p>}
+      {goneCount > 0 && <p class="notice calm small">{say.goneLeftOut(goneCount)}</p>}
+      <HandOver
+        label={say.vtt}
+        make={async () => new File([chaptersVtt(made, { title, disclosure })], `${fileName}.vtt`, { type: 'text/vtt' })}
+      />
+      <HandOver
+        label={say.plain}
+        make={async () => new File([chaptersPlain(made, disclosure)], `${fileName}.txt`, { type: 'text/plain' })}
+      />
+      {shortCount > 0 && <p class="small muted">{say.short(shortCount)}</p>}
+    </section>
+  );
+}

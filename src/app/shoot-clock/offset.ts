@@ -1,0 +1,17 @@
+import * as v from 'valibot';
+import type { RecordTake } from '../../record/pack-record.ts';
+import { takeSchema } from '../../schema/take.ts';
+
+/** The offset of a take that puts one of its marks at such a time in the recording. */
+export function offsetByMark(
+  { startedAtMs }: Pick<RecordTake, 'startedAtMs'>,
+  { atMs }: { atMs: number },
+  inRecordingMs: number,
+): number {
+  return inRecordingMs - (atMs - startedAtMs);
+}
+
+/** Whether the record takes it: a day either way. */
+export function isStorableOffset(offsetMs: number): boolean {
+  return v.is(takeSchema.entries.offsetMs, offsetMs);
+}
