@@ -17,14 +17,15 @@ export function layOut(desk: Desk, sheet: Sheet): Chunk[] {
     ...headChunks(desk, sheet.head).map(onGround),
     ...sheet.sections.flatMap((section) => {
       const chunks = section.blocks.flatMap((block, place) => {
-        const laid = blockChunks(desk, block, section.headed);
+        const laid = blockChunks(section.wide ? wideDesk(desk) : desk, block, section.headed);
         // A SHA-256 stands on the page that says whose it is.
         if (section.blocks[place + 1]?.kind === 'hash') return laid.map((chunk) => ({ ...chunk, keepWithNext: true }));
         // Words that lead a section in do not stay behind when what they lead to begins on the next page.
         if (section.headed && place === 0 && block.kind === 'paragraph' && section.blocks.length > 1) {
           return laid.map((chunk) => ({ ...chunk, keepWithNext: true }));
         }
-        return ON_GROUND.includes(block.kind) && !section.headed ? laid.map(onGround) : laid;
+        const isResult = ON_GROUND.includes(block.kind) && !section.headed && !section.wide;
+        return isResult ? laid.map(onGround) : laid;
       });
       return section.headed ? [...sectionHeadChunks(desk, section.title), ...chunks] : chunks;
     }),
@@ -38,12 +39,18 @@ function onGround(chunk: Chunk): Chunk {
   return { ...chunk, onGround: true };
 }
 
+/** The text column over the label column as well. */
+function wideDesk(desk: Desk): Desk {
+  const { left, fullWidth } = desk.frame;
+  return { ...desk, frame: { ...desk.frame, textLeft: left, textWidth: fullWidth } };
+}
+
 /** The result stands across the full width, everything else in the text column. */
 function blockChunks(desk: Desk, block: Block, headed: boolean): Chunk[] {
   const { frame } = desk;
   const full = { x: frame.left, width: frame.fullWidth };
   const column = { x: frame.textLeft, width: frame.textWidth };
-  const wide = { ...desk, frame: { ...frame, textLeft: frame.left, textWidth: frame.fullWidth } };
+  const wide = wideDesk(desk);
   switch (block.kind) {
     case 'verdict':
       return verdictChunks(desk, block);
