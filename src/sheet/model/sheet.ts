@@ -67,6 +67,8 @@ export interface Section {
   title: string;
   /** False for the result, which follows the head without a heading of its own. */
   headed: boolean;
+  /** On paper: across the full width, as a letter is written, without the ruled ground of a result. */
+  wide?: true;
   blocks: Block[];
 }
 
