@@ -1,13 +1,16 @@
+import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import { gradeRecord } from '../../src/grading/grade-record.ts';
+import { liftEntry } from '../../src/migrations/lift-entry.ts';
 import { foldRecord } from '../../src/record/fold-record.ts';
 import { checkDefinition } from '../../src/schema/check-definition.ts';
 import { makeSheet } from '../../src/sheet/model/make-sheet.ts';
+import { recheck } from '../../src/sheet/model/sealed/recheck.ts';
 import { writePdf } from '../../src/sheet/pdf/write-pdf.ts';
 import type { Store } from '../../src/storage/store.ts';
 import { FONTS } from '../sheet/pdf-inputs.ts';
 import { readPdf } from '../sheet/read-pdf.ts';
-import { EARLIER_VERSIONS, layOut } from '../storage/earlier-versions.ts';
+import { EARLIER_VERSIONS, earlierVersion, layOut } from '../storage/earlier-versions.ts';
 import { newPhone, storeOn } from '../storage/open-test-store.ts';
 
 /** What each pack's sheet must say, by hand from its version's own gradings: the score to one decimal, outward. */
@@ -20,6 +23,12 @@ const SAID: Readonly<Record<number, Readonly<Record<string, string[]>>>> = {
     'Wren 24': ['5.0–15.1', 'lfp-drop-in 1.1.0'],
     'Dipper 24': ['78.7–83.3', 'lfp-drop-in 1.1.0'],
     'Teal 24': ['0.0–10.6', 'lfp-drop-in 1.1.0', '1.0.0', '0.0–23.3', 'Pochard & Sons'],
+    'Smew 12': ['Stop: treat as damaged', 'lfp-drop-in 1.1.0'],
+  },
+  3: {
+    'Wren 24': ['5.3–15.1', 'lfp-drop-in 1.1.0'],
+    'Dipper 24': ['88.2', 'lfp-drop-in 1.1.0'],
+    'Teal 24': ['0.0–18.6', 'lfp-drop-in 1.1.0', '1.0.0', '0.0–41.2', 'Pochard & Sons'],
     'Smew 12': ['Stop: treat as damaged', 'lfp-drop-in 1.1.0'],
   },
 };
@@ -62,4 +71,14 @@ describe.each(EARLIER_VERSIONS)('version $version', (earlier) => {
     const pictures = pdf.pages.reduce((sum, { imageCount }) => sum + imageCount, 0);
     expect(pictures).toBeGreaterThanOrEqual(record.photos.length);
   });
+});
+
+it('rechecks the 4 sheets that version 3 closed: every figure comes out as it was sealed, no line more and none less', () => {
+  const sealed = Object.entries(earlierVersion(3).files()).filter(([path]) => path.startsWith('sealed/'));
+  expect(sealed).toHaveLength(4);
+  for (const [path, bytes] of sealed) {
+    expect(path).toContain(createHash('sha256').update(bytes).digest('hex'));
+    const again = recheck(new TextDecoder().decode(bytes), liftEntry);
+    expect(again).toMatchObject({ outcome: 'rechecked', canonical: true, differences: [], missing: [], extra: [] });
+  }
 });

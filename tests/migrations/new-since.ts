@@ -47,8 +47,12 @@ const NEW_SINCE: Readonly<Record<number, object>> = {
   3: NEW_IN_4,
 };
 
-/** What a record of an earlier version gains when it is folded today: what is new is empty, but for what dates its sheet. */
+/**
+ * What a record of an earlier version gains when it is folded today: what is new is empty, but for what dates its sheet,
+ * which no record had before version 3.
+ */
 export function newSince(version: number, packId: string, entries: readonly Entry[]): object {
+  if (version >= 3) return NEW_SINCE[version] ?? {};
   const dating = entries.filter(({ key }) => key[0] === packId && !(key[1] === 'pack' && key[2] === 'made'));
   return { ...NEW_SINCE[version], sheetAt: dating.map(({ at }) => at).sort().at(-1) }; // biome-ignore format: one line
 }

@@ -13,7 +13,8 @@ import { answer, bytesOf, cardOf, change, newPhone, openOn, storeOn, written } f
 const ROW_COUNTS: Readonly<Record<number, object>> = {
   1: { entries: 368, cards: 2, photos: 18, thumbs: 18, originals: 1, definitions: 1, undo: 4, uses: 19, kept: 1, device: 2 },
   2: { entries: 628, cards: 4, photos: 24, thumbs: 24, originals: 3, logs: 5, definitions: 2, undo: 10, uses: 32, kept: 2, device: 2 },
-}; // biome-ignore format: two lines
+  3: { entries: 637, cards: 4, photos: 24, thumbs: 24, originals: 3, logs: 5, sealed: 4, definitions: 2, undo: 8, uses: 36, kept: 3, device: 2 },
+}; // biome-ignore format: a line each
 const STORE_COUNT_NOW = 13;
 const NUMBER_NOW = 4004;
 
@@ -72,6 +73,8 @@ describe.each(EARLIER_VERSIONS)('a database of version $version', (earlier) => {
       }
       for (const { id, byteCount } of folded.tests.logs)
         expect((await store.log(id))?.bytes.byteLength).toBe(byteCount);
+      for (const { sha256, byteCount } of folded.closings)
+        expect((await store.sealed(sha256))?.bytes.byteLength).toBe(byteCount);
       const { sha256 = '' } = folded.checklist ?? {};
       expect(await store.definitionText(sha256)).toContain('"lfp-drop-in"');
     }

@@ -38,7 +38,7 @@ export interface EarlierVersion {
   rows(): Rows;
 }
 
-export const EARLIER_VERSIONS: readonly EarlierVersion[] = [1, 2].map(earlierVersion);
+export const EARLIER_VERSIONS: readonly EarlierVersion[] = [1, 2, 3].map(earlierVersion);
 
 export function earlierVersion(version: number): EarlierVersion {
   const folder = new URL(`../migrations/fixtures/version-${version}/`, import.meta.url);
@@ -84,6 +84,7 @@ function rowsIn(files: Readonly<Record<string, Uint8Array>>, version: number): R
     thumbs: shelf('thumbs'),
     originals: shelf('originals'),
     ...(version >= 2 && { logs: shelf('logs') }),
+    ...(version >= 3 && { sealed: shelf('sealed') }),
     definitions: Object.entries(files)
       .filter(([path]) => path.startsWith('definitions/'))
       .map(([path, bytes]) => [path.slice(12, 76), textIn(bytes)]),
