@@ -8,7 +8,7 @@ export function inOneLine(text: string): string {
       // biome-ignore lint/suspicious/noControlCharactersInRegex: controls are what is taken out
       .replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029\ufeff]+/g, ' ')
       .replace(/\p{Cs}/gu, '\ufffd')
-      .replace(/-{2,}>/g, '\u2192')
+      .replace(/-->/g, '\u2192')
       .replace(/\s+/g, ' ')
       .trim()
   );

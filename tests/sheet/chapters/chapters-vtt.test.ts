@@ -1,15 +1,25 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import webvtt from 'webvtt-parser';
 import { chaptersVtt } from '../../../src/sheet/chapters/chapters-vtt.ts';
 import { disclosureOf } from '../../../src/sheet/model/disclosure.ts';
 import { hutRecord } from '../hut-pack.ts';
 import { chaptersIn, filmed, markAt } from './film.ts';
+import { readVtt } from './read-vtt.ts';
 
 const DISCLOSURE = disclosureOf(hutRecord());
 const head = { title: 'Wren 24, Take 1', disclosure: DISCLOSURE };
-const parse = (text: string) => new webvtt.WebVTTParser().parse(text, 'chapters');
-const textOf = (cue: ReturnType<typeof parse>['cues'][number]) => cue.tree.children.map(({ value }) => value).join('');
+
+/** A title as it is to come back, character by character: written apart from the code under test. */
+function inPlainLine(title: string): string {
+  const kept = [...title].map((one) => {
+    const code = one.codePointAt(0) ?? 0;
+    if (code >= 0xd800 && code <= 0xdfff) return '\ufffd';
+    const isControl = code < 32 || (code > 126 && code < 160) || code === 0x2028 || code === 0x2029 || code === 0xfeff;
+    return isControl || one.trim() === '' ? ' ' : one;
+  });
+  const words = kept.join('').split('-->').join('\u2192').split(' ').filter(Boolean);
+  return words.join(' ') || 'Mark';
+}
 
 describe('a WebVTT file of chapters', () => {
   it('is, for 2 marks in 75 s, this text to the letter (WebVTT, W3C Candidate Recommendation, 4.1 and 4.2.3)', () => {
@@ -49,7 +59,7 @@ describe('a WebVTT file of chapters', () => {
   it('gives hours past 1 h: a mark at 3 723.004 s begins at 01:02:03.004', () => {
     const text = chaptersVtt(chaptersIn(filmed([markAt(3723.004)], { lastsS: 4000 })), head);
     expect(text).toContain('01:02:03.004 --> 01:06:40.000');
-    expect(parse(text).cues[1]?.startTime).toBeCloseTo(3723.004, 6);
+    expect(readVtt(text).chapters[1]?.startMs).toBe(3_723_004);
   });
 
   it('keeps an arrow, a blank line and a NOTE in words from breaking the file: 0 errors, 2 cues', () => {
@@ -58,9 +68,9 @@ describe('a WebVTT file of chapters', () => {
       title: 'x --> y\n\nz',
       disclosure: DISCLOSURE,
     });
-    const { cues, errors } = parse(text);
+    const { chapters, errors } = readVtt(text);
     expect(errors).toEqual([]);
-    expect(cues.map(textOf)).toEqual(['Start', 'a → b NOTE c 00:01.000 → 00:02.000']);
+    expect(chapters.map(({ title }) => title)).toEqual(['Start', 'a → b NOTE c 00:01.000 → 00:02.000']);
   });
 
   it('is read back by webvtt-parser 2.2.0 with 0 errors, every title whole, whatever is in the words', () => {
@@ -82,22 +92,14 @@ describe('a WebVTT file of chapters', () => {
           const made = chaptersIn(filmed(marks, { offsetMs, lastsS: 1 }));
           const line = title.join('');
           const text = chaptersVtt(made, { title: line, disclosure: { ...DISCLOSURE, line } });
-          const { cues, errors } = parse(text);
+          const { chapters, errors } = readVtt(text);
           expect(errors).toEqual([]);
-          expect(cues.map(({ startTime }) => Math.round(startTime * 1000))).toEqual(
-            made.chapters.map(({ startMs }) => startMs),
-          );
-          expect(cues.map(({ endTime }) => Math.round(endTime * 1000))).toEqual([
+          expect(chapters.map(({ startMs }) => startMs)).toEqual(made.chapters.map(({ startMs }) => startMs));
+          expect(chapters.map(({ endMs }) => endMs)).toEqual([
             ...made.chapters.slice(1).map(({ startMs }) => startMs),
             made.endMs,
           ]);
-          // Letters and digits all come back in their order; what is left out is controls and white space.
-          const letters = (words: string) => words.replace(/[^\p{L}\p{N}]/gu, '');
-          for (const [place, cue] of cues.entries()) {
-            expect(textOf(cue)).not.toBe('');
-            const whole = letters(made.chapters[place]?.title ?? '');
-            expect(letters(textOf(cue))).toBe(whole === '' && letters(textOf(cue)) === 'Mark' ? 'Mark' : whole);
-          }
+          expect(chapters.map(({ title }) => title)).toEqual(made.chapters.map(({ title }) => inPlainLine(title)));
         },
       ),
       { numRuns: 400 },
@@ -106,6 +108,6 @@ describe('a WebVTT file of chapters', () => {
 
   it('the parser does find fault: 1 error where the arrow is put back', () => {
     const text = chaptersVtt(chaptersIn(filmed([])), head).replace('Start', 'a --> b');
-    expect(parse(text).errors.length).toBeGreaterThan(0);
+    expect(readVtt(text).errors.length).toBeGreaterThan(0);
   });
 });

@@ -8,7 +8,9 @@ declare module 'webvtt-parser' {
     tree: { children: { type: string; value: string }[] };
   }
   const webvtt: {
-    WebVTTParser: new () => {
+    WebVTTParser: new (
+      entities?: Readonly<Record<string, string>>,
+    ) => {
       parse(
         text: string,
         mode: 'chapters' | 'metadata',
