@@ -36,11 +36,14 @@ function headChunks(desk: Desk, text: string, place: Pick<TextPlace, 'style' | '
 
 /** A plot's words are then about as large as the text around it. Our choice. */
 const LARGEST_PLOT_SCALE = 0.8;
+/** Kept free on a page for the caption of a plot as high as the page. */
+const CAPTION_ROOM = 60;
 
 /** A plot within the text column, its caption kept with it. */
 export function plotChunks(desk: Desk, { drawing, caption }: PlotBlock): Chunk[] {
-  const { textLeft: x, textWidth: width } = desk.frame;
-  const scale = Math.min(LARGEST_PLOT_SCALE, width / drawing.width);
+  const { textLeft: x, textWidth: width, top, bottom } = desk.frame;
+  const most = bottom - top - CAPTION_ROOM;
+  const scale = Math.min(LARGEST_PLOT_SCALE, width / drawing.width, most / drawing.height);
   return [
     {
       ...drawnChunk(drawing.height * scale, 8, (page, y) => page.drawing(drawing, { x, y, scale })),

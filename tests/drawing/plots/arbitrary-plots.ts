@@ -4,10 +4,12 @@ import { deliveredBars } from '../../../src/drawing/delivered-bars.ts';
 import type { Drawing } from '../../../src/drawing/display-list.ts';
 import { logOverview } from '../../../src/drawing/log-overview.ts';
 import { type RunCurve, runPlot } from '../../../src/drawing/run-plot.ts';
+import { scoreCostPlot } from '../../../src/drawing/score-cost-plot.ts';
 import { sharingBars } from '../../../src/drawing/sharing-bars.ts';
 import { tripPlot } from '../../../src/drawing/trip-plot.ts';
+import { zoneProfile } from '../../../src/drawing/zone-profile.ts';
 import { RUN_END_CHOICES } from '../../../src/schema/live-tests/run.ts';
-import { cellInput, overviewInput, runInput, sharingInput, tripInput } from './plot-samples.ts';
+import { alt, cellInput, nothing, overviewInput, runInput, sharingInput, tick, tripInput } from './plot-samples.ts';
 
 const size = { width: fc.integer({ min: 288, max: 720 }), height: fc.integer({ min: 60, max: 520 }) };
 /** Words as people write them, short, long and none. */
@@ -128,6 +130,41 @@ const sharing = fc
   })
   .map((change) => sharingBars({ ...sharingInput([]), ...change }));
 
+const range = (most: number) =>
+  fc
+    .tuple(fc.double({ min: 0, max: most, noNaN: true }), fc.double({ min: 0, max: most, noNaN: true }))
+    .map(([one, other]) => ({ low: Math.min(one, other), high: Math.max(one, other) }));
+const sign = fc.integer({ min: 0, max: 7 });
+
+const scoreCost = fc
+  .record({
+    ...size,
+    packs: fc.array(fc.record({ label: words, sign, costPerKwh: maybe(positive(1e5)), score: maybe(range(100)) }), {
+      maxLength: 8,
+    }),
+  })
+  .map((given) =>
+    scoreCostPlot({
+      ...given,
+      words: {
+        alt,
+        nothing,
+        score: 'Score',
+        cost: 'Cost',
+        tick,
+        without: (labels) => `Not drawn: ${labels.join(', ')}`,
+      },
+    }),
+  );
+
+const profiles = fc
+  .record({ width: size.width, zones: fc.array(words, { minLength: 1, maxLength: 12 }) })
+  .chain(({ width, zones }) =>
+    fc
+      .array(fc.record({ label: words, sign, zones: listOf(maybe(range(1)), zones.length) }), { maxLength: 8 })
+      .map((packs) => zoneProfile({ width, zones, packs, words: { alt, nothing, axis: 'Zone', tick } })),
+  );
+
 /** One generator of drawings per plot. */
 export const ARBITRARY_PLOTS: [name: string, drawing: fc.Arbitrary<Drawing>][] = [
   ['runPlot', runs],
@@ -136,4 +173,6 @@ export const ARBITRARY_PLOTS: [name: string, drawing: fc.Arbitrary<Drawing>][] =
   ['deliveredBars', delivered],
   ['logOverview', overview],
   ['sharingBars', sharing],
+  ['scoreCostPlot', scoreCost],
+  ['zoneProfile', profiles],
 ];
