@@ -34,6 +34,7 @@ export const sheetWords = {
     ledger: 'Where the points went',
     since: 'Since the earlier sample',
     open: 'What was not seen, and what was taken on trust',
+    secondReading: 'Graded a second time',
     method: 'How it was done',
     afterwards: 'What became of the sample',
     words: 'Opinion and reply',

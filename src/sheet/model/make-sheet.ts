@@ -14,6 +14,7 @@ import { openBlocks } from './open-blocks.ts';
 import { promisedBlocks } from './promised-blocks.ts';
 import { remedyBlocks } from './remedy-blocks.ts';
 import { resultBlocks } from './result-blocks.ts';
+import { secondReadingBlocks } from './second-reading-blocks.ts';
 import type { Block, Section, SectionId, Sheet } from './sheet.ts';
 import { type SheetContext, type SheetInput, sheetContext } from './sheet-context.ts';
 import { packName, sheetHead } from './sheet-head.ts';
@@ -52,6 +53,7 @@ export function makeSheet(input: SheetInput): Sheet {
       section('ledger', ledgerBlocks(context)),
       section('since', sinceBlocks(input.since, input.units)),
       section('open', openBlocks(context)),
+      section('secondReading', secondReadingBlocks(context)),
       section('method', methodBlocks(context)),
       section('afterwards', afterwardsBlocks(context)),
       section('words', wordsBlocks(context)),

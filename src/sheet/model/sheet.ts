@@ -49,6 +49,7 @@ export const SECTION_IDS = [
   'ledger',
   'since',
   'open',
+  'secondReading',
   'method',
   'afterwards',
   'words',
@@ -175,6 +176,10 @@ export interface RemedyBlock {
   gain: string | null;
   after: string | null;
   open: string | null;
+  /** "parts: …", "work: 20 to 45 min", "cost: EUR 24.50"; as far as known. */
+  takes: string[];
+  /** The tester's own words. */
+  note: { label: string; text: string } | null;
 }
 
 export interface LedgerBlock {

@@ -2,6 +2,8 @@ import { nameplateChecks } from '../../../calc/nameplate-checks.ts';
 import { pricePerKwh } from '../../../calc/price-per-kwh.ts';
 import { promisedEnergy } from '../../../calc/promised-energy.ts';
 import { energyDensityWhPerL, specificEnergyWhPerKg } from '../../../calc/specific-energy.ts';
+import { costAfterRemedies } from '../../../grading/cost-after-remedies.ts';
+import { finishedReadings, isFinished } from '../../../grading/finished-readings.ts';
 import { gradeRecord } from '../../../grading/grade-record.ts';
 import { LIVE_RESULT_OF } from '../../../grading/live-tests/live-results.ts';
 import type { PackRecord } from '../../../record/pack-record.ts';
@@ -28,11 +30,28 @@ export function figuresOf({ definition, earlier, record }: FiguresInput): Sealed
   return Object.fromEntries([
     ...workedOut('grading', () => gradeRecord(definition, record)),
     ...(earlier === null ? [] : workedOut('earlier', () => gradeRecord(earlier, record))),
+    // Only where somebody wrote of a remedy: sheets sealed before that could be done have no such lines.
+    ...(Object.keys(record.remedyNotes).length === 0
+      ? []
+      : workedOut('afterRemedies', () => afterRemediesOf(definition, record))),
+    ...secondReadersOf(definition, record),
     ...workedOut('promised', () => promisedOf(record.nameplate)),
     ...Object.entries(LIVE_RESULT_OF).flatMap(([matter, resultOf]) =>
       workedOut(`tests/${matter}`, () => resultOf(record)),
     ),
   ]);
+}
+
+/** None without a finished second reader: sheets sealed before there were any have no such lines. */
+function secondReadersOf(definition: Checklist, record: PackRecord): Line[] {
+  if (!record.secondReaders.some(isFinished)) return [];
+  return workedOut('secondReaders', () => {
+    const grading = gradeRecord(definition, record);
+    return finishedReadings({ definition, record, grading }).map(({ number, shownCount, agreement }) => {
+      const { kappa, ...counted } = agreement;
+      return { number, shownCount, ...(kappa ?? { kappa }), ...counted };
+    });
+  });
 }
 
 /** A matter in which a figure is so far out that a calculation refuses it is sealed with the refusal. */
@@ -43,6 +62,12 @@ function workedOut(path: string, workOut: () => unknown): Line[] {
     if (error instanceof RangeError) return [[`${path}/refused`, error.message]];
     throw error;
   }
+}
+
+/** The cost as found is sealed with the live tests. */
+function afterRemediesOf(definition: Checklist, record: PackRecord) {
+  const { outside, all } = costAfterRemedies(record, definition, gradeRecord(definition, record));
+  return { outside, all };
 }
 
 /** What stands on the sheet beside "delivered against promised" and under the nameplate. */

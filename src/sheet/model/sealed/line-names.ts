@@ -17,6 +17,7 @@ const NAMED_IN: Readonly<Record<string, Named>> = {
   items: 'items',
   findings: 'items',
   lines: 'items',
+  differences: 'items',
   itemId: 'items',
   itemIds: 'items',
   openSafetyItemIds: 'items',
@@ -29,6 +30,7 @@ const NAMED_IN: Readonly<Record<string, Named>> = {
   clearsHazardIds: 'hazards',
   remedies: 'remedies',
   remedyId: 'remedies',
+  unpricedIds: 'remedies',
 };
 
 /** Heads that only say which result a line is of. */
