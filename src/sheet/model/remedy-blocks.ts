@@ -1,7 +1,10 @@
 import type { Range, RemedyResult } from '../../grading/grading.ts';
 import { formatFixed, formatScore, formatSpan } from '../../text/format-number.ts';
+import { remedyWords } from '../../text/remedies.ts';
 import { listOf, sheetWords } from '../../text/sheet.ts';
 import { fuseSentence } from './live-tests/fuse-blocks.ts';
+import { costAfterBlocks } from './remedy-cost-blocks.ts';
+import { takesOf } from './remedy-takes.ts';
 import { afterSettled } from './result-blocks.ts';
 import type { Block, Figure, RemedyBlock } from './sheet.ts';
 import type { SheetContext } from './sheet-context.ts';
@@ -15,10 +18,12 @@ export function remedyBlocks(context: SheetContext): Block[] {
     { kind: 'paragraph', text: words.intro, tone: 'muted' },
     ...grading.remedies.map((remedy, place) => remedyBlock(context, remedy, place + 1)),
     ...afterBlock(context),
+    ...costAfterBlocks(context),
   ];
 }
 
-function remedyBlock(context: SheetContext, remedy: RemedyResult, number: number): RemedyBlock {
+/** One remedy as printed: what it is, what it takes, what it gains. */
+export function remedyBlock(context: SheetContext, remedy: RemedyResult, number: number): RemedyBlock {
   const words = sheetWords.remedies;
   const withheld = context.grading.score === null;
   const hazards = remedy.clearsHazardIds.map((id) => context.hazardOf(id).title);
@@ -36,12 +41,13 @@ function remedyBlock(context: SheetContext, remedy: RemedyResult, number: number
     clears: hazards.length === 0 ? null : words.clears(listOf(hazards)),
     gain: withheld ? null : words.gain(gainWords(remedy.gain, settled)),
     after: withheld ? null : words.after(formatScore(remedy.cumulative, settled)),
-    open: remedy.open === undefined ? null : words.fuseOpen,
+    open: remedy.ruledOut !== undefined ? remedyWords.ruledOut : remedy.open === undefined ? null : words.fuseOpen,
+    ...takesOf(context, remedy.remedyId),
   };
 }
 
 /** The remedy as the checklist has it; one that fits a fuse says which, once that can be told. */
-function remedyText({ definition, record, units }: SheetContext, remedyId: string): string {
+export function remedyText({ definition, record, units }: SheetContext, remedyId: string): string {
   const remedy = definition.remedies.find(({ id }) => id === remedyId);
   if (remedy === undefined) return remedyId;
   const advice = remedy.needs === 'fuseFits' ? fuseSentence({ ...record, units }) : null;

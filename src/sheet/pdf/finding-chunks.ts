@@ -60,7 +60,7 @@ const REMEDY = { number: 20, gain: 62, after: 92 };
 export function remedyChunks(desk: Desk, block: RemedyBlock): Chunk[] {
   const { left, right, textLeft: x } = desk.frame;
   const width = right - x - REMEDY.gain - REMEDY.after;
-  const detail = [block.clears, block.open].filter((part) => part !== null).join(' · ');
+  const detail = [block.clears, block.open, ...block.takes].filter((part) => part !== null).join(' · ');
   return [
     rowChunk(
       desk,
@@ -99,5 +99,6 @@ export function remedyChunks(desk: Desk, block: RemedyBlock): Chunk[] {
       { space: 8, keepWithNext: detail !== '' },
     ),
     ...(detail === '' ? [] : textChunks(desk, detail, { style: STYLES.small, x, width, space: 0 })),
+    ...(block.note === null ? [] : quoteChunks(desk, block.note)),
   ];
 }

@@ -147,6 +147,8 @@ function RemedyPart({ block }: { block: RemedyBlock }) {
         <p class="small muted">
           {[block.reachWord, block.clears, block.gain, block.after, block.open].filter(Boolean).join(' · ')}
         </p>
+        {block.takes.length > 0 && <p class="small muted">{block.takes.join(' · ')}</p>}
+        {block.note && <QuotePart label={block.note.label} text={block.note.text} />}
       </div>
     </div>
   );

@@ -1,0 +1,95 @@
+import { formatTyped } from './format-number.ts';
+import { formatValue } from './format-unit.ts';
+import { listOf } from './sheet.ts';
+
+/** What remedies take and come to: on their screen, on the sheet and on the owner's page. */
+export const remedyWords = {
+  title: 'Remedies',
+  lead: 'What would put right what was found, best first: each on top of those before it.',
+  caution:
+    'Work inside a pack belongs in a workshop equipped for it: cells stay live and cannot be switched off. Local codes and licensed practice come before anything said here.',
+  parts: (parts: string) => `parts: ${parts}`,
+  price: (price: string) => `cost: ${price}`,
+  priceOn: (price: string, day: string) => `cost: ${price} on ${day}`,
+  otherCurrency: 'in another currency than the nameplate’s: not counted',
+  time: (time: string) => `work: ${time}`,
+  note: 'The tester notes',
+  ruledOut: 'does not count: no fuse of the advice fits',
+  settles: (items: string) => `bears on: ${items}`,
+
+  smallest: {
+    title: 'The fewest that clear every high and serious risk',
+    nothing: 'Nothing found stands above medium risk. No remedy is needed for that; those listed are still worth it.',
+    set: (numbers: readonly string[]) =>
+      numbers.length === 1 ? `Remedy ${numbers[0]} alone does it.` : `Remedies ${listOf([...numbers])} together do it.`,
+    atWorst: (rest: string) => `If every open item turns out at its worst: ${rest}`,
+    atBest: (rest: string) => `At its best: ${rest}`,
+    none: 'nothing needs clearing.',
+    uncleared: (hazards: string) => `No listed remedy clears: ${hazards}.`,
+    rest: (numbers: readonly string[]) =>
+      numbers.length === 1
+        ? `Remedy ${numbers[0]} clears all other high and serious risks.`
+        : `Remedies ${listOf([...numbers])} clear all other high and serious risks.`,
+    numbered: (number: string, text: string) => `${number}. ${text}`,
+    inexact:
+      'More than 20 remedies bear on it, so this set was put together one remedy at a time: a smaller one may do.',
+  },
+
+  steps: 'Step by step',
+  asFound: 'As found',
+  afterOutside: 'After all work from outside',
+  afterAll: 'After all work',
+
+  costs: {
+    title: 'What it costs',
+    asFound: 'As found',
+    outside: 'After outside work',
+    all: 'After all work',
+    perKwh: (money: string) => `${money} per kWh`,
+    price: (money: string) => `remedies: ${money}`,
+    atLeast: (text: string) => `at least ${text}`,
+    noEnergy: 'The cost per delivered kWh is not known: it takes a price on the nameplate and a complete run.',
+    unpriced: (numbers: readonly string[]) =>
+      numbers.length === 1
+        ? `Remedy ${numbers[0]} has no price yet: the true cost is higher.`
+        : `Remedies ${listOf([...numbers])} have no price yet: the true cost is higher.`,
+    nonePriced: 'No remedy has a price yet. Type what you know; the rest stays unknown, not zero.',
+    matter: 'Cost after remedies',
+  },
+
+  none: 'No remedy in the checklist bears on what was found.',
+  nothingToScore: 'No item of this checklist can apply to this pack, so there is nothing to remedy.',
+  withheld: 'A stop sign was found. Nothing puts such a pack right: remedies, costs and scores are withheld.',
+
+  change: 'Parts, cost, time',
+  changeOf: (number: number) => `Remedy ${number}: parts, cost, time`,
+  dialog: {
+    title: (number: number) => `Remedy ${number}`,
+    price: 'Cost',
+    priceHint: 'Parts and, if it is paid for, work.',
+    noCurrency: 'The nameplate has no currency: the figure stands without one.',
+    pricedOn: 'Priced on',
+    parts: 'Parts, if others than these',
+    time: 'Working time',
+    note: 'Note',
+    save: 'Save',
+    clear: 'Clear all',
+    undoLabel: (number: number) => `Remedy ${number}: what it takes`,
+    undoClear: (number: number) => `Remedy ${number}: cleared`,
+  },
+  toOwner: 'Before you use this pack',
+  toSheet: 'To the sheet',
+  toPack: 'To the pack',
+};
+
+const MIN_PER_H = 60;
+/** Longer work is said in hours. Our choice: nobody plans 240 minutes. */
+const HOURS_FROM_MIN = 120;
+
+/** "20 to 45 min", "1.5 to 4 h", "15 min". */
+export function workTime({ from, to }: { from: number; to: number }): string {
+  const inHours = to >= HOURS_FROM_MIN && (from % 15 === 0 || from >= HOURS_FROM_MIN);
+  const figure = (min: number) => (inHours ? Number((min / MIN_PER_H).toFixed(2)) : min);
+  const end = formatValue(figure(to), inHours ? 'h' : 'min');
+  return from === to ? end : `${formatTyped(figure(from))} to ${end}`;
+}
