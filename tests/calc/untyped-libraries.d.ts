@@ -3,7 +3,12 @@ declare module 'jstat' {
   const library: {
     jStat: {
       studentt: { inv(probability: number, freedom: number): number; cdf(t: number, freedom: number): number };
-      normal: { inv(probability: number, mean: number, deviation: number): number };
+      normal: {
+        inv(probability: number, mean: number, deviation: number): number;
+        cdf(x: number, mean: number, deviation: number): number;
+      };
+      gamma: { cdf(x: number, shape: number, scale: number): number };
+      beta: { cdf(x: number, alpha: number, beta: number): number };
     };
   };
   export default library;

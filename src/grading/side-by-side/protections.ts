@@ -1,0 +1,79 @@
+import type { LimitBehaviour } from '../../calc/limit-behaviour.ts';
+import { overcurrentBehaviour } from '../../calc/overcurrent-behaviour.ts';
+import type { CutOffKind } from '../../schema/live-tests/cut-off.ts';
+import type { LiveTests } from '../../schema/live-tests/live-tests.ts';
+import type { Trip } from '../../schema/live-tests/trip.ts';
+import type { LiveResults } from '../live-tests/results.ts';
+import { tripNoted } from '../live-tests/trip-noted.ts';
+import { PROTECTION_KINDS, type Protection, type ProtectionKind, type ProtectionState } from './side-by-side.ts';
+
+type Found = Omit<Protection, 'kind'>;
+
+const NOT_TESTED: Found = { state: 'notTested', trialCount: 0 };
+/** Of what was tried the worst counts. Nothing is said of what was not: an untried side makes nothing better. */
+const WORST_FIRST = ['didNot', 'actedLate', 'acted'] as const;
+const STATE_OF: Record<(typeof WORST_FIRST)[number], ProtectionState> = {
+  acted: 'acts',
+  actedLate: 'actsLate',
+  didNot: 'doesNot',
+};
+
+/**
+ * What each protection did when it was tried, by the live tests alone; one that was never driven far enough to tell is
+ * not tested, and rests on no trial. How trials are joined is our choice throughout, because no standard joins them.
+ *
+ * Shape   every kind, in the order of PROTECTION_KINDS.
+ * Source  our choice; single trials are judged by calc/overcurrent-behaviour.ts and calc/limit-behaviour.ts
+ * Check   tests/grading/side-by-side/protections.test.ts
+ */
+export function protectionsOf(results: Pick<LiveResults, 'cutOffs' | 'fuse'>, tests: LiveTests): Protection[] {
+  const found: Record<ProtectionKind, Found> = {
+    overCurrent: overCurrent(results, tests),
+    short: short(tests),
+    // A cold cell is harmed by charge, not by load: load alone, cut or not, leaves it not tested.
+    lowTemperature:
+      tried(results, 'coldCharge') === NOT_TESTED ? NOT_TESTED : tried(results, 'coldCharge', 'coldDischarge'),
+    highTemperature: tried(results, 'hotCharge', 'hotDischarge'),
+    lowVoltage: tried(results, 'lowVoltage'),
+    highVoltage: tried(results, 'highVoltage'),
+  };
+  return PROTECTION_KINDS.map((kind) => ({ kind, ...found[kind] }));
+}
+
+/**
+ * Tripped at once or after a delay: it acts. Where only heat ended it, that came too late. A short is left out: it is
+ * met by a protection of its own, and one that sees a short may see no overload.
+ */
+function overCurrent({ fuse }: Pick<LiveResults, 'fuse'>, { trips }: LiveTests): Found {
+  const tried = trips.filter((trip) => trip.short !== true);
+  const { verdict } = overcurrentBehaviour({
+    trips: tried.map((trip) => tripNoted(trip)),
+    continuousCurrentA: fuse.continuousCurrentA,
+  });
+  if (verdict === 'notTested') return NOT_TESTED;
+  const state = { tripped: 'acts', heatOnly: 'actsLate', noneSeen: 'doesNot' } as const;
+  return { state: state[verdict], trialCount: tried.length };
+}
+
+/** A short must open at once, by the same second that parts an instant trip from a delayed one; later or by heat is late. */
+function short({ trips }: LiveTests): Found {
+  return worstOf(trips.filter((trip) => trip.short === true).map(shortBehaviour));
+}
+
+function shortBehaviour(trip: Trip): LimitBehaviour {
+  if (!trip.opened) return 'didNot';
+  const { kinds } = overcurrentBehaviour({ trips: [tripNoted(trip)], continuousCurrentA: null });
+  return kinds.includes('instant') ? 'acted' : 'actedLate';
+}
+
+function tried({ cutOffs }: Pick<LiveResults, 'cutOffs'>, ...kinds: CutOffKind[]): Found {
+  return worstOf(
+    cutOffs.flatMap(({ kind, trials }) => (kinds.includes(kind) ? trials.flatMap(({ verdict }) => verdict ?? []) : [])),
+  );
+}
+
+function worstOf(behaviours: readonly LimitBehaviour[]): Found {
+  const telling = behaviours.filter((behaviour) => behaviour !== 'notTested');
+  const worst = WORST_FIRST.find((behaviour) => telling.includes(behaviour));
+  return worst === undefined ? NOT_TESTED : { state: STATE_OF[worst], trialCount: telling.length };
+}
