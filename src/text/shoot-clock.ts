@@ -46,7 +46,8 @@ export const shootClockWords = {
   title: 'Shoot clock',
   lead: 'A clock that runs beside your camera. While a take runs, each answer, photo and test is marked with its time, to become chapters of the video.',
   startNext: (number: number) => `Start take ${number}`,
-  clap: (take: string) => `Start the camera, then this clock, and say aloud: “${take}”. On the film that is 0:00.`,
+  clap: (take: string) =>
+    `Start the camera, then this clock, and say aloud: “${take}”. The moment you say it is 0:00 here.`,
   runsSince: (clock: string) => `Running since ${clock}`,
   time: 'Time in the take',
   label: 'What to mark (can stay empty)',
@@ -69,6 +70,9 @@ export const shootClockWords = {
   atMostDay: 'A take is a day long at most.',
 
   takes: 'Takes',
+  runs: 'running',
+  startOfTake: 'Start, the take’s number said aloud',
+  noMarks: 'No mark in this take.',
   about: (length: string, marks: number) => `${length} · ${marks === 1 ? '1 mark' : `${marks} marks`}`,
   shift: (shift: string) => `The film is ${shift} from the clock.`,
   noShift: 'Times are as on the clock.',

@@ -68,7 +68,7 @@ it('ties an answer and a mark to a take, corrects the offset by one mark, and gi
   await page.getByText(say.about('3:00', 2)).waitFor();
   expect(await page.locator('.take-line').count()).toBe(0);
 
-  await page.locator('.mark-line').first().tap();
+  await page.locator('[data-mark="true"] button').first().tap();
   await page.clock.runFor(500);
   await page.getByLabel(say.inFilm).fill('90');
   await page.getByText(say.notATime('90')).waitFor();
@@ -102,10 +102,10 @@ it('takes the grade and its mark back with one Undo, and a removed take with its
   await tapButton(page, say.remove);
   await page.clock.runFor(500);
   await untilSaved(page, say.undo.removed(markWords.take(1)));
-  expect(await page.locator('.mark-line').count()).toBe(0);
+  expect(await page.locator('[data-mark="true"]').count()).toBe(0);
   await tapButton(page, words.undo);
   await page.clock.runFor(500);
-  await expect.poll(() => page.locator('.mark-line').count()).toBe(2);
+  await expect.poll(() => page.locator('[data-mark="true"]').count()).toBe(2);
 
   await tapButton(page, say.startNext(2));
   await page.clock.runFor(500);
@@ -116,7 +116,7 @@ it('takes the grade and its mark back with one Undo, and a removed take with its
   await untilSaved(page, words.takenBack(`${builtInItem('handles').title}: sound`));
   await goTo(page, `#/${packId}/shoot-clock`);
   await page.getByText(say.noMark).first().waitFor();
-  expect(await page.locator('details[data-take]').first().locator('.mark-line').count()).toBe(0);
+  expect(await page.locator('details[data-take]').first().locator('[data-mark="true"]').count()).toBe(0);
 });
 
 it('asks when a take that was left running for over 12 h ended', async () => {
@@ -135,8 +135,8 @@ it('the demo bench has one take of Wren 24 with 7 marks that reads back as 8 cha
   await page.locator('.bench-card').filter({ hasText: 'Wren' }).tap();
   await page.locator('.line').first().waitFor();
   await goTo(page, `#/${packIdOn(page)}/shoot-clock`);
-  await page.locator('.mark-line').first().waitFor();
-  expect(await page.locator('.mark-line').count()).toBe(7);
+  await page.locator('[data-mark="true"]').first().waitFor();
+  expect(await page.locator('[data-mark="true"]').count()).toBe(7);
   await page.evaluate(() => Reflect.set(navigator, 'canShare', undefined));
   const { text, chapters } = chaptersIn((await saved(page, say.vtt)).bytes);
   expect(chapters).toHaveLength(8);

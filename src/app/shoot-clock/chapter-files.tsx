@@ -18,6 +18,8 @@ export function ChapterFiles({ session, take }: { session: PackSession; take: Re
   const { name = '', sample = '' } = record.nameplate;
   const title = chapterWords.head(words.packLabel(name, sample), takeTitle(take, record.takes));
   const disclosure = disclosureOf(record);
+  const vtt = chaptersVtt(made, { title, disclosure });
+  const plain = chaptersPlain(made, disclosure);
   const fileName = chapterWords.fileName(name, record.takes.findIndex(({ id }) => id === take.id) + 1);
   const { beforeStartCount, goneCount, shortCount } = made;
   return (
@@ -25,13 +27,16 @@ export function ChapterFiles({ session, take }: { session: PackSession; take: Re
       <h3>{say.files}</h3>
       {beforeStartCount > 0 && <p class="notice calm small">{say.beforeStart(beforeStartCount)}</p>}
       {goneCount > 0 && <p class="notice calm small">{say.goneLeftOut(goneCount)}</p>}
+      {/* A file that lies ready to be shared goes with the times it was made from. */}
       <HandOver
+        key={`vtt ${vtt}`}
         label={say.vtt}
-        make={async () => new File([chaptersVtt(made, { title, disclosure })], `${fileName}.vtt`, { type: 'text/vtt' })}
+        make={async () => new File([vtt], `${fileName}.vtt`, { type: 'text/vtt' })}
       />
       <HandOver
+        key={`plain ${plain}`}
         label={say.plain}
-        make={async () => new File([chaptersPlain(made, disclosure)], `${fileName}.txt`, { type: 'text/plain' })}
+        make={async () => new File([plain], `${fileName}.txt`, { type: 'text/plain' })}
       />
       {shortCount > 0 && <p class="small muted">{say.short(shortCount)}</p>}
     </section>

@@ -10,27 +10,29 @@ import { readElapsedMs } from './read-elapsed.ts';
 
 interface MarkDialogProps {
   take: RecordTake;
-  mark: RecordTake['marks'][number];
+  /** On the phone's clock. */
+  atMs: number;
   title: string;
   onOffset: (offsetMs: number) => void;
-  onTakeOut: () => void;
+  /** Null for the start of the take, which is no mark. */
+  onTakeOut: (() => void) | null;
   onClose: () => void;
 }
 
 /** One mark: where it really is in the recording, by which all times of the take are set; or out with it. */
-export function MarkDialog({ take, mark, title, onOffset, onTakeOut, onClose }: MarkDialogProps) {
+export function MarkDialog({ take, atMs, title, onOffset, onTakeOut, onClose }: MarkDialogProps) {
   const [text, setText] = useState('');
-  const check = (elapsedMs: number) => (isStorableOffset(offsetByMark(take, mark, elapsedMs)) ? null : say.tooFar);
+  const check = (elapsedMs: number) => (isStorableOffset(offsetByMark(take, atMs, elapsedMs)) ? null : say.tooFar);
   const elapsedMs = whyNotElapsed(text, check) === null ? readElapsedMs(text) : null;
   return (
-    <Dialog title={say.markAt(title, formatElapsed(mark.atMs - take.startedAtMs))} onClose={onClose}>
+    <Dialog title={say.markAt(title, formatElapsed(atMs - take.startedAtMs))} onClose={onClose}>
       {take.endedAtMs !== undefined && (
         <>
           <p class="small muted">{say.setByMarkLead}</p>
           <ElapsedField
             id="in-film"
             label={say.inFilm}
-            hint={formatElapsed(Math.max(0, inRecordingMs(take, mark.atMs)))}
+            hint={formatElapsed(Math.max(0, inRecordingMs(take, atMs)))}
             text={text}
             onText={setText}
             check={check}
@@ -40,15 +42,17 @@ export function MarkDialog({ take, mark, title, onOffset, onTakeOut, onClose }: 
             type="button"
             class="button primary"
             disabled={elapsedMs === null}
-            onClick={() => elapsedMs !== null && onOffset(offsetByMark(take, mark, elapsedMs))}
+            onClick={() => elapsedMs !== null && onOffset(offsetByMark(take, atMs, elapsedMs))}
           >
             {say.setByMark}
           </button>
         </>
       )}
-      <button type="button" class="button" onClick={onTakeOut}>
-        {say.takeOut}
-      </button>
+      {onTakeOut && (
+        <button type="button" class="button" onClick={onTakeOut}>
+          {say.takeOut}
+        </button>
+      )}
       <button type="button" class="button quiet" onClick={onClose}>
         {say.cancel}
       </button>

@@ -2,10 +2,10 @@ import * as v from 'valibot';
 import type { RecordTake } from '../../record/pack-record.ts';
 import { takeSchema } from '../../schema/take.ts';
 
-/** The offset of a take that puts one of its marks at such a time in the recording. */
+/** The offset of a take that puts one moment of it at such a time in the recording. */
 export function offsetByMark(
   { startedAtMs }: Pick<RecordTake, 'startedAtMs'>,
-  { atMs }: { atMs: number },
+  atMs: number,
   inRecordingMs: number,
 ): number {
   return inRecordingMs - (atMs - startedAtMs);

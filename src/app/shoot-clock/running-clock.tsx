@@ -39,7 +39,9 @@ export function RunningClock({ session, take }: { session: PackSession; take: Re
       </p>
       <div class="shoot-clock-words small muted">
         <p>{say.runsSince(formatClock(take.startedAtMs, utcOffsetMinutes(take.startedAtMs)))}</p>
-        <p role="status">{lastMark(session, take)}</p>
+        <p class="shoot-clock-last" role="status">
+          {lastMark(session, take)}
+        </p>
       </div>
     </section>
   );

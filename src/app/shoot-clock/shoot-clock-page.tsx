@@ -93,11 +93,13 @@ export function ShootClockPage({ session }: { session: PackSession }) {
       )}
       {takes.length === 0 && <p class="muted">{say.lead}</p>}
       {listed.length > 0 && (
-        <section>
+        <section class="stack">
           <h2>{say.takes}</h2>
-          {listed.map((take, place) => (
-            <TakePart key={take.id} session={session} take={take} open={place === 0} />
-          ))}
+          <div class="folds">
+            {listed.map((take, place) => (
+              <TakePart key={take.id} session={session} take={take} open={place === 0} />
+            ))}
+          </div>
         </section>
       )}
     </Screen>

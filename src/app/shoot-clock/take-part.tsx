@@ -3,6 +3,7 @@ import type { RecordTake } from '../../record/pack-record.ts';
 import { inRecordingMs } from '../../sheet/chapters/chapters-of.ts';
 import { markTitle } from '../../sheet/chapters/mark-title.ts';
 import { takeTitle } from '../../sheet/chapters/take-title.ts';
+import type { Put } from '../../storage/store.ts';
 import { formatElapsed } from '../../text/format-elapsed.ts';
 import { shootClockWords as say } from '../../text/shoot-clock.ts';
 import type { PackSession } from '../state/pack-session.ts';
@@ -18,8 +19,15 @@ export function TakePart({ session, take, open }: { session: PackSession; take: 
   const record = session.record.value;
   const titled = { record, definition: session.definition.definition, grading: session.grading.value };
   const title = takeTitle(take, record.takes);
-  const marks = take.marks.map((mark) => ({ mark, name: markTitle(mark, titled, take) ?? say.gone }));
-  const chosen = marks.find(({ mark }) => typeof asked === 'object' && mark.id === asked?.mark);
+  const marks = take.marks.map((mark) => ({
+    id: mark.id,
+    atMs: mark.atMs,
+    name: markTitle(mark, titled, take) ?? say.gone,
+    isMark: true,
+  }));
+  const start = { id: 'start', atMs: take.startedAtMs, name: say.startOfTake, isMark: false };
+  const rows = take.endedAtMs === undefined ? marks : [start, ...marks];
+  const chosen = rows.find(({ id }) => typeof asked === 'object' && id === asked?.mark);
   const { endedAtMs, offsetMs = 0 } = take;
   const length = endedAtMs === undefined ? null : formatElapsed(Math.max(0, endedAtMs - take.startedAtMs));
 
@@ -27,31 +35,34 @@ export function TakePart({ session, take, open }: { session: PackSession; take: 
     setAsked(null);
     void session.put({ puts: [changedTake(take, given)], undoLabel });
   }
+  function takeOut({ id, name }: { id: string; name: string }) {
+    setAsked(null);
+    const puts: Put[] = [{ subject: 'takeMark', part: `${take.id}/${id}`, gone: true }];
+    void session.put({ puts, undoLabel: say.undo.takenOut(name) });
+  }
   return (
     <details class="fold take" open={open} data-take={take.id}>
       <summary class="line">
         <span>
           <span class="title">{title}</span>
-          <span class="fold-hint small muted">
-            {length === null ? say.running(title) : say.about(length, marks.length)}
-          </span>
+          <span class="fold-hint small muted">{say.about(length ?? say.runs, marks.length)}</span>
         </span>
       </summary>
       <div class="stack">
         <ul class="lines">
-          {marks.map(({ mark, name }) => (
-            <li key={mark.id}>
-              <button type="button" class="line mark-line" onClick={() => setAsked({ mark: mark.id })}>
-                <span class="time">{formatElapsed(mark.atMs - take.startedAtMs)}</span>
+          {rows.map(({ id, atMs, name, isMark }) => (
+            <li key={id} data-mark={isMark}>
+              <button type="button" class="line mark-line" onClick={() => setAsked({ mark: id })}>
+                <span class="time">{formatElapsed(atMs - take.startedAtMs)}</span>
                 <span class="title">{name}</span>
                 <span class="side">
-                  {offsetMs === 0 ? '' : say.inFilmShort(formatElapsed(inRecordingMs(take, mark.atMs)))}
+                  {offsetMs === 0 ? '' : say.inFilmShort(formatElapsed(inRecordingMs(take, atMs)))}
                 </span>
               </button>
             </li>
           ))}
         </ul>
-        {marks.length === 0 && <p class="small muted">{say.noMark}</p>}
+        {marks.length === 0 && endedAtMs !== undefined && <p class="small muted">{say.noMarks}</p>}
         {endedAtMs !== undefined && (
           <>
             <ShiftButtons offsetMs={offsetMs} onShift={(ms) => change({ offsetMs: ms }, say.undo.shifted(title))} />
@@ -73,18 +84,12 @@ export function TakePart({ session, take, open }: { session: PackSession; take: 
       </div>
       {chosen && (
         <MarkDialog
-          key={chosen.mark.id}
+          key={chosen.id}
           take={take}
-          mark={chosen.mark}
+          atMs={chosen.atMs}
           title={chosen.name}
           onOffset={(ms) => change({ offsetMs: ms }, say.undo.shifted(title))}
-          onTakeOut={() => {
-            setAsked(null);
-            void session.put({
-              puts: [{ subject: 'takeMark', part: `${take.id}/${chosen.mark.id}`, gone: true }],
-              undoLabel: say.undo.takenOut(chosen.name),
-            });
-          }}
+          onTakeOut={chosen.isMark ? () => takeOut(chosen) : null}
           onClose={() => setAsked(null)}
         />
       )}

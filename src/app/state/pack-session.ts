@@ -53,6 +53,8 @@ export class PackSession {
   private stored: Entry[];
   private waiting: PendingChange[] = [];
   private held: Held[] = [];
+  /** Of the steps this session has written, oldest first: whether one left the sheet as it is. */
+  private readonly stepsAround: boolean[] = [];
   private running: Promise<void> | null = null;
   /** Something else has written since the entries were read. */
   private isStale = false;
@@ -134,7 +136,8 @@ export class PackSession {
     const saving = this.saving.value;
     // What the records refuse stays refused, and is no step of theirs: those that stand are taken back all the same.
     if (saving.now === 'saving' || (saving.now === 'notSaved' && saving.problem !== 'refused')) return;
-    if (this.record.value.sheet.now === 'closed') await this.holdBack('undo');
+    const leavesTheSheet = this.stepsAround.at(-1) === true;
+    if (this.record.value.sheet.now === 'closed' && !leavesTheSheet) await this.holdBack('undo');
     else await this.takeStepBack([]);
   }
 
@@ -176,6 +179,7 @@ export class PackSession {
       this.saving.value = { now: 'notSaved', problem: result.problem };
       return false;
     }
+    this.stepsAround.pop();
     this.takenBack.value = this.undoLabel.value;
     await this.reload();
     return true;
@@ -243,7 +247,10 @@ export class PackSession {
     });
     if (!result.ok) return result.problem;
     this.stored = withWritten(this.stored, result.entries);
-    if (undoLabel !== undefined) this.undoLabel.value = undoLabel;
+    if (undoLabel !== undefined) {
+      this.undoLabel.value = undoLabel;
+      this.stepsAround.push(!puts.some(({ subject, part }) => isOfTheSheet([this.packId, subject, part])));
+    }
     return null;
   }
 

@@ -84,6 +84,22 @@ it('takes and the tester’s own marks leave a closed sheet closed and ask for n
   expect(marksIn(session)).toEqual([{ kind: 'word', label: 'Lid', atMs: START_MS }]);
 });
 
+it('Undo of a take is no change of a closed sheet; of the answer under it, it asks for the reason', async () => {
+  const { session } = await hutSession();
+  await session.put(tidyIs('weak'));
+  expect(await closeSheet(session, START_MS)).toBeNull();
+  await startTake(session);
+  await session.undo();
+  expect(session.record.value.takes).toEqual([]);
+  expect(session.heldBack.value).toEqual([]);
+  expect(session.record.value.sheet.now).toBe('closed');
+  const held = session.undo();
+  await vi.waitFor(() => expect(session.heldBack.value).toEqual(['undo']));
+  await session.decide(null);
+  await held;
+  expect(session.record.value.answers.tidy).toMatchObject({ grade: 'weak' });
+});
+
 it('a change held back by a closed sheet keeps its moment, 20 s, though the reason is given at 90 s', async () => {
   const { store, session } = await hutSession();
   expect(await closeSheet(session, START_MS)).toBeNull();
