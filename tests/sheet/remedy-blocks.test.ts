@@ -28,7 +28,7 @@ describe('what remedies take, on the sheet', () => {
     // Printed order: outside first, so the label before the lug.
     expect(takes(sheet)).toEqual([
       ['parts: One lug', 'work: 20 to 45\u00a0min'],
-      ['parts: Two lugs', 'work: 90\u00a0min', 'cost: EUR\u00a024.50 on 20\u00a0November 2026'],
+      ['parts: Two lugs', 'work: 90\u00a0min', 'cost: EUR\u00a024.50 on 20\u00a0November\u00a02026'],
     ]);
     expect(blocks(sheet)[2]).toMatchObject({ note: { label: 'The tester notes', text: 'With heat-shrink.' } });
   });
