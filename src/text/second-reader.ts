@@ -5,6 +5,13 @@ import { GRADE_WORDS } from './grades.ts';
 const things = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 const items = (count: number) => things(count, 'item', 'items');
 
+/** What one line needs of an agreement. */
+interface Agreed {
+  kappa: { kappa: number } | null;
+  sameCount: number;
+  pairCount: number;
+}
+
 /** Words of the second reader: somebody else grades the pack blind, from its photos. */
 export const secondReaderWords = {
   title: 'Second reader',
@@ -33,6 +40,8 @@ export const secondReaderWords = {
   finishLead: 'Once it is finished, both readings are laid side by side and no answer can be changed any more.',
   finishAsk: (open: number) =>
     `${items(open)} ${open === 1 ? 'is' : 'are'} not answered. Once it is finished, no answer can be changed any more.`,
+  finishNow: 'Finish now',
+  toSheet: 'To the sheet',
   see: 'How they agree',
   takeOut: 'Take it out',
   leave: 'Second reader',
@@ -49,9 +58,11 @@ export const secondReaderWords = {
   next: 'Next ›',
   lost: 'There is no such second reading, or its item is on no photo any more.',
 
+  /** All begin alike, so that the screens can tell them from changes of the first reader's. */
   undo: {
+    begins: 'Second reader',
     begun: (name: string) => `${name}: begun`,
-    answer: (item: string) => `Second reader, ${item}`,
+    answer: (number: number, item: string) => `Second reader ${number}: ${item}`,
     finished: (name: string) => `${name}: finished`,
     takenOut: (name: string) => `${name}: taken out`,
   },
@@ -75,6 +86,8 @@ export const agreementWords = {
     return `95\u00a0%: ${formatFixed(low, 2)} to ${formatFixed(Math.min(1, high), 2)}${ends.isCut ? ', cut off at 1' : ''}`;
   },
   noInterval: 'no interval can be told',
+  inOneLine: ({ kappa, sameCount, pairCount }: Agreed) =>
+    `${kappa === null ? 'Kappa cannot be told' : `Kappa ${formatFixed(kappa.kappa, 2)}`}, the same grade on ${sameCount} of ${pairCount}.`,
   meaning:
     'Kappa counts agreement beyond chance, a grade next to the other counting for two thirds, two grades off for a third. 1: the same grade every time. 0: no more alike than two who each give their grades as often, but by chance. Below 0: less than that.',
   reach:
