@@ -1,5 +1,3 @@
-import type { Route } from '../schema/pack-states.ts';
-import { NO_BREAK } from './format-unit.ts';
 import { listOf } from './sheet.ts';
 
 /** Packs in columns, on screen and paper. */
@@ -9,14 +7,16 @@ export const gridWords = {
     from === to ? `Pack ${from} of ${all}` : `Packs ${from} to ${to} of ${all}`,
 };
 
-const packs = (count: number) => (count === 1 ? 'one pack' : `${count} packs`);
 const items = (count: number) => (count === 1 ? 'one item' : `${count} items`);
 
 /** What the comparison of packs says. */
 export const sideBySideWords = {
   title: 'Side by side',
   overline: (day: string | null) => (day === null ? 'Side by side' : `Side by side · ${day}`),
-  name: (names: readonly string[]) => listOf(names),
+  /** More than three names would fill the head. */
+  name: (names: readonly string[]) =>
+    listOf(names.length <= 3 ? names : [...names.slice(0, 2), `${names.length - 2} more`]),
+  documentTitle: (name: string) => `Side by side: ${name}`,
   count: (count: number) => (count === 1 ? 'One pack' : `${count} packs`),
   demo: (invented: number, all: number) => (invented === all ? 'invented demo' : 'partly invented demo'),
   caution: (count: number) =>
@@ -98,6 +98,7 @@ export const sideBySideWords = {
   leftOut: (options: readonly string[]) => `without ${listOf(options)}: in another currency`,
   nominal: 'on charge × nominal voltage',
   noRun: 'no complete run',
+  noMass: 'mass not known',
   noRemedy: 'no remedy listed',
   noOutside: 'no outside remedy listed',
   unpriced: (count: number) => (count === 1 ? 'one remedy has no price' : `${count} remedies have no price`),
@@ -105,6 +106,7 @@ export const sideBySideWords = {
   otherCurrency: 'price and remedies in different currencies',
   routeAsked: (asked: number, all: number) => `${asked} of ${all} asked`,
   checklist: (id: string, version: string) => `${id} ${version}`,
+  disclosed: (name: string, line: string) => `${name}: ${line}`,
   settled: (settled: number, asked: number) => `${settled} of ${asked}`,
 
   protections: {
@@ -125,6 +127,7 @@ export const sideBySideWords = {
       `How much a zone and a hazard should weigh is a choice. ${draws} other choices near the checklist’s own were drawn (seed ${seed}), each the same for all packs.`,
     among: (names: readonly string[]) => `Among ${listOf(names)}:`,
     leads: (name: string, times: string) => `${name} leads ${times}`,
+    lead: (names: string, count: number, times: string) => `${names} ${count === 1 ? 'leads' : 'lead'} ${times}`,
     noneLeads: (times: string) => `None leads ${times}`,
     holds: (times: string) => `The whole order stands as it does here ${times}`,
     above: (upper: string, lower: string, times: string) => `${upper} stands above ${lower} ${times}`,
@@ -143,9 +146,8 @@ export const sideBySideWords = {
     askedOf: (names: readonly string[]) => `asked of ${listOf(names)} only`,
     apart:
       'Packs asked on different routes, or by checklists that are not versions of one another, are never ranked together. Their figures stand side by side; their order says nothing.',
-    order: (names: readonly string[]) => `In this order: ${listOf(names)}.`,
-    tie: (one: string, other: string) =>
-      `${one} and ${other} are a tie: their ranges overlap or their verdicts are not settled apart.`,
+    tie: (name: string, others: string) => `${name} is in a tie with ${others}.`,
+    ties: 'A tie: neither stands above the other, because their ranges overlap or what is open leaves their verdicts undecided.',
     worse: (name: string, own: string) =>
       `${name} fares worse by all that it was asked than by the common items: ${own}.`,
     samples: (count: number, name: string, spread: string) =>
@@ -179,18 +181,20 @@ export const sideBySideWords = {
       axis: 'Zone, of 100',
       caption: 'One sign and dash a pack; level bars span what is still open.',
     },
-    runs: { label: (name: string, run: string) => `${name}, ${run}` },
   },
 
   cautions: {
-    route: (routes: Readonly<Record<Route, number>>) =>
-      `${packs(routes.short)} on the short route, ${packs(routes.whole)} on the whole one.`,
     score:
       'A score says how a sample is built, not what it delivers. Capacity, cost and protections stand beside it, not in it.',
     cost: 'Cost per delivered kWh is price over the energy of one run-down. It says nothing of how many run-downs a pack will live.',
     remedies: 'Remedy prices are as the tester typed them. Where some have none, the cost is a lower bound.',
   },
 
-  csv: { pack: 'Pack', group: 'Group', line: 'Line', disclosure: 'Disclosure' },
-  noteIn: (text: string, note: string) => `${text}${NO_BREAK}(${note})`,
+  csv: {
+    group: 'Group',
+    line: 'Line',
+    marks: 'Marks',
+    disclosure: 'Disclosure',
+    withNote: (text: string, note: string) => `${text} (${note})`,
+  },
 };

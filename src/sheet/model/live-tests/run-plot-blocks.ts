@@ -17,28 +17,45 @@ import { workedOut } from './worked-out.ts';
 export function runPlotBlocks(context: LiveContext, id?: string): Block[] {
   return workedOut(runWords.matter, () => {
     const { runs } = capacityResult(context);
-    const shown = only(runs, id, ({ run }) => run.id).filter(({ run }) => run.curve !== undefined);
-    const curves = shown.map((result) => curveOf(result, runs, context));
-    return [
-      ...(curves.some(standsByTime) ? [plotBlock({ by: 'time', shown, runs, curves })] : []),
-      ...(curves.some(standsByCharge) ? [plotBlock({ by: 'charge', shown, runs, curves })] : []),
-    ];
+    return curvePlots(
+      only(runs, id, ({ run }) => run.id).map(({ run }) => ({
+        label: runName(runs, run.id),
+        run,
+        nameplate: context.nameplate,
+      })),
+    ).map(({ block }) => block);
   });
+}
+
+export interface DrawnRun {
+  label: string;
+  run: RunResult['run'];
+  nameplate: LiveContext['nameplate'];
+}
+
+/** Curves over one another, also of several packs: against time and against charge, as far as they were logged. */
+export function curvePlots(given: readonly DrawnRun[]): { by: 'time' | 'charge'; block: PlotBlock }[] {
+  const drawn = given.filter(({ run }) => run.curve !== undefined);
+  const curves = drawn.map(curveOf);
+  const plot = (by: 'time' | 'charge') => ({ by, block: plotBlock({ by, drawn, curves }) });
+  return [
+    ...(curves.some(standsByTime) ? [plot('time')] : []),
+    ...(curves.some(standsByCharge) ? [plot('charge')] : []),
+  ];
 }
 
 interface PlotInput {
   by: 'time' | 'charge';
-  shown: readonly RunResult[];
-  runs: readonly RunResult[];
+  drawn: readonly DrawnRun[];
   curves: readonly RunCurve[];
 }
 
-function plotBlock({ by, shown, runs, curves }: PlotInput): PlotBlock {
+function plotBlock({ by, drawn, curves }: PlotInput): PlotBlock {
   const what = by === 'time' ? byTimeWords(curves) : say.byCharge;
   const current = by === 'time' && curves.some(hasCurrent);
-  const described = shown.map(({ run }) =>
+  const described = drawn.map(({ label, run }) =>
     say.altRun(
-      runName(runs, run.id),
+      label,
       run.chargeAh === undefined ? runWords.nothingRead : figureIn(run.chargeAh, 'Ah'),
       run.end === undefined ? testWords.notSaid : runWords.ends[run.end],
     ),
@@ -55,7 +72,7 @@ function plotBlock({ by, shown, runs, curves }: PlotInput): PlotBlock {
       words: {
         ...say,
         alt: say.alt(what, described),
-        ends: { ...say.ends, unclear: unclearWords(shown) },
+        ends: { ...say.ends, unclear: unclearWords(drawn) },
         cutOff: (voltageV) => say.cutOff(figureIn(voltageV, 'V')),
         tick: formatFixed,
       },
@@ -75,10 +92,10 @@ function byTimeWords(curves: readonly RunCurve[]): string {
   return curves.some(hasVoltage) ? say.byTime.both : say.byTime.current;
 }
 
-function curveOf({ run }: RunResult, runs: readonly RunResult[], { nameplate }: LiveContext): RunCurve {
+function curveOf({ label, run, nameplate }: DrawnRun): RunCurve {
   const curve = run.curve;
   return {
-    label: runName(runs, run.id),
+    label,
     timeS: curve?.timeS ?? [],
     voltageV: seriesOf(curve, curve?.voltageV),
     currentA: seriesOf(curve, curve?.currentA),
@@ -95,8 +112,8 @@ function seriesOf(curve: Curve | undefined, series: number[] | null | undefined)
 }
 
 /** The sign of an unclear end stands for one that was not said, too. */
-function unclearWords(shown: readonly RunResult[]): string {
-  const ends = new Set(shown.map(({ run }) => run.end));
+function unclearWords(drawn: readonly DrawnRun[]): string {
+  const ends = new Set(drawn.map(({ run }) => run.end));
   if (!ends.has(undefined)) return say.ends.unclear;
   return ends.has('unclear') ? say.unclearOrNotSaid : say.notSaid;
 }

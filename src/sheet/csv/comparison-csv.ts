@@ -1,0 +1,28 @@
+import { sideBySideWords as say } from '../../text/side-by-side.ts';
+import type { GridBlock, Sheet } from '../model/sheet.ts';
+import { type CsvValue, csvText } from './csv-text.ts';
+
+/**
+ * A comparison as CSV: a row a line of the grid, a column a pack, what is said beside a figure in brackets after it;
+ * then what the packs' names are marked with, and last how each sample was obtained.
+ *
+ * Throws  RangeError if the paper has no grid.
+ * Check   tests/sheet/csv/comparison-csv.test.ts
+ */
+export function comparisonCsv({ sections }: Pick<Sheet, 'sections'>): string {
+  const grid = sections.flatMap(({ blocks }) => blocks).find((block) => block.kind === 'grid');
+  if (grid === undefined) throw new RangeError('comparisonCsv: the paper must have a grid, got none');
+  const disclosures = sections
+    .filter(({ id }) => id === 'disclosure')
+    .flatMap(({ blocks }) => blocks.flatMap((block) => (block.kind === 'list' ? block.items : [])));
+  return csvText([
+    [say.csv.group, say.csv.line, ...grid.columns.map(({ title }) => title)],
+    [null, say.csv.marks, ...grid.columns.map(({ mark }) => mark)],
+    ...grid.rows.map(rowValues),
+    ...disclosures.map(({ text }) => [say.csv.disclosure, text, ...grid.columns.map(() => null)]),
+  ]);
+}
+
+function rowValues({ group, label, cells }: GridBlock['rows'][number]): CsvValue[] {
+  return [group, label, ...cells.map(({ text, note }) => (note === null ? text : say.csv.withNote(text, note)))];
+}

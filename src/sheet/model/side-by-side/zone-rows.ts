@@ -1,0 +1,70 @@
+import type { Range } from '../../../grading/grading.ts';
+import { GRADES, type Grade } from '../../../schema/grade.ts';
+import { formatFixed, formatSpan } from '../../../text/format-number.ts';
+import { sideBySideWords as say } from '../../../text/side-by-side.ts';
+import type { GridRow } from '../sheet.ts';
+import { type GridCell, gridRow } from './grid-rows.ts';
+import type { PackColumn } from './pack-columns.ts';
+
+export interface ComparedZone {
+  /** Unique over all checklists. */
+  key: string;
+  title: string;
+  /** By column; undefined where its checklist has no such zone. */
+  found: (FoundZone | undefined)[];
+}
+interface FoundZone {
+  /** Null where nothing of it can apply. */
+  q: Range | null;
+  settled: boolean;
+  worst: Grade | null;
+}
+
+/** Every zone of every checklist, once. */
+export function comparedZones(columns: readonly PackColumn[]): ComparedZone[] {
+  const zones = new Map<string, ComparedZone>();
+  columns.forEach((column, at) => {
+    column.weighing.zones.forEach(({ id, title }, place) => {
+      const key = `${column.definition.id}/${id}`;
+      const zone = zones.get(key) ?? { key, title, found: columns.map(() => undefined) };
+      zone.found[at] = foundZone(column, id, place);
+      zones.set(key, zone);
+    });
+  });
+  return [...zones.values()];
+}
+
+export function zoneRows(columns: readonly PackColumn[]): GridRow[] {
+  return comparedZones(columns).map(({ key, title, found }) =>
+    gridRow({ id: `zone:${key}`, group: say.groups.zones, label: title, cells: found.map(zoneCell) }),
+  );
+}
+
+/** "80" or "62–88", or that nothing of it applies. */
+export function zoneText(zone: FoundZone | undefined): string {
+  if (zone === undefined) return say.none;
+  if (zone.q === null) return say.notApplying;
+  const shown = { low: zone.q.low * 100, high: zone.q.high * 100 };
+  return zone.settled ? formatFixed(shown.low, 0) : formatSpan(shown, 0);
+}
+
+function zoneCell(zone: FoundZone | undefined): GridCell {
+  const glyph = zone === undefined ? null : zone.q === null ? 'doesNotApply' : (zone.worst ?? 'notSeen');
+  return { text: zoneText(zone), note: null, glyph };
+}
+
+/** On the common items where it is ranked; a pack that is not has its own. */
+function foundZone({ packId, group, grading }: PackColumn, zoneId: string, place: number): FoundZone {
+  const common = new Set(group.commonItemIds);
+  const items = grading.items.filter((item) => item.zoneId === zoneId && item.asked && common.has(item.itemId));
+  const ranked = group.firmness?.packs.find((pack) => pack.packId === packId);
+  const grades = items.flatMap(({ grade }) => grade ?? []);
+  return {
+    q:
+      ranked === undefined
+        ? (grading.zones.find((zone) => zone.zoneId === zoneId)?.q ?? null)
+        : (ranked.zones[place] ?? null),
+    settled: items.every(({ settled }) => settled),
+    worst: GRADES.toReversed().find((grade) => grades.includes(grade)) ?? null,
+  };
+}
