@@ -11,7 +11,7 @@ export interface ShownItem {
 
 /**
  * Items that can be told from the photos: asked ones with photos of their own, and those answered by looking whose zone
- * has some. What is measured, or shows while the pack runs, is on a photo only if one was taken for it.
+ * has some (for what shows on arrival, those of the pack as it came too). What is measured, or shows while the pack runs, is on a photo only if one was taken for it.
  *
  * Shape   the graded record in; items in the checklist's order out, each with at least one photo.
  * Check   tests/grading/agreement.test.ts
@@ -23,7 +23,8 @@ export function shownItems(definition: Checklist, record: Pick<PackRecord, 'phot
     if (!result?.asked || result.because === 'factExcludes') return [];
     const own = record.photos.filter(({ itemIds }) => itemIds.includes(item.id));
     const byLooking = item.kind === 'look' && item.state !== 'loaded';
-    const photos = own.length > 0 || !byLooking ? own : record.photos.filter(({ zone }) => zone === item.zone);
+    const places = item.state === 'arrival' ? [item.zone, 'arrival'] : [item.zone];
+    const photos = own.length > 0 || !byLooking ? own : record.photos.filter(({ zone }) => places.includes(zone));
     return photos.length === 0 ? [] : [{ itemId: item.id, photoIds: photos.map(({ id }) => id) }];
   });
 }

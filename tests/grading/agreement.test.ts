@@ -103,6 +103,7 @@ describe('which items can be told from photos', () => {
       ...smallDefinition.items,
       rawItem({ id: 'warm', zone: 'case', state: 'loaded' }),
       rawItem({ id: 'hum', zone: 'case', state: 'loaded' }),
+      rawItem({ id: 'dents', zone: 'case', state: 'arrival' }),
     ],
   });
   const photos = [
@@ -116,7 +117,7 @@ describe('which items can be told from photos', () => {
       ({ itemId, photoIds }) => [itemId, photoIds.map((id) => Number(id))],
     );
 
-  it('seven: by a photo of their own, else by one of their zone; what shows while running by its own only', () => {
+  it('eight: by a photo of their own, else by one of their zone; what shows while running by its own only', () => {
     expect(shownOf({ 'metal-case': 'no' })).toEqual([
       ['lid-fit', [0, 1]],
       ['label', [1]],
@@ -125,6 +126,7 @@ describe('which items can be told from photos', () => {
       ['spacing', [2]],
       ['sensor', [3]],
       ['hum', [1]],
+      ['dents', [0, 1, 3]],
     ]);
   });
 
