@@ -1,0 +1,80 @@
+import { describe, expect, it } from 'vitest';
+import { modelSamples } from '../../../src/grading/side-by-side/model-samples.ts';
+import type { Nameplate } from '../../../src/schema/nameplate.ts';
+import { smallPack } from './compared-pack.ts';
+
+const named = (
+  packId: string,
+  nameplate: Nameplate,
+  ofPackId?: string,
+  kind: 'sample' | 'productRevision' = 'sample',
+) => smallPack(packId, {}, { nameplate, retestOf: ofPackId === undefined ? null : { packId: ofPackId, kind } });
+const idsOf = (...packs: ReturnType<typeof named>[]) => modelSamples(packs).map(({ packIds }) => packIds);
+
+describe('samples of one model', () => {
+  it('are those of one maker and model, whatever the case and the space: 2 of Wren 24, 1 of Wren 48', () => {
+    const packs = [
+      named('a', { maker: 'Tarn Cells', model: 'Wren 24', name: 'mine' }),
+      named('b', { maker: 'Tarn Cells', model: 'Wren 48' }),
+      named('c', { maker: ' TARN  cells ', model: 'wren 24 ', name: 'other' }),
+    ];
+    expect(modelSamples(packs).map(({ name, packIds }) => [name, packIds])).toEqual([
+      ['Tarn Cells Wren 24', ['a', 'c']],
+      ['Tarn Cells Wren 48', ['b']],
+    ]);
+  });
+
+  it('go by the name where maker or model is not said; without any, each stands alone', () => {
+    expect(idsOf(named('a', { name: 'Wren 24' }), named('b', { name: 'wren 24', model: 'x' }))).toEqual([['a', 'b']]);
+    expect(idsOf(named('a', {}), named('b', {}), named('c', { name: ' ' }))).toEqual([['a'], ['b'], ['c']]);
+    expect(idsOf(named('a', { maker: 'Tarn', model: 'x' }), named('b', { maker: 'Beck', model: 'x' }))).toEqual([
+      ['a'],
+      ['b'],
+    ]);
+  });
+
+  it('are those begun as another sample, not those of a revised product', () => {
+    expect(idsOf(named('a', { name: 'x' }), named('b', { name: 'y' }, 'a'))).toEqual([['a', 'b']]);
+    expect(idsOf(named('b', { name: 'y' }, 'a'), named('a', { name: 'x' }))).toEqual([['b', 'a']]);
+    expect(idsOf(named('a', { name: 'x' }), named('b', { name: 'y' }, 'a', 'productRevision'))).toEqual([['a'], ['b']]);
+  });
+
+  it('are joined by a pack that belongs to both, in the order given', () => {
+    const packs = [
+      named('a', { name: 'x' }),
+      named('b', { name: 'z' }),
+      named('c', { name: 'y' }),
+      named('d', { name: 'y' }, 'a'),
+    ];
+    expect(idsOf(...packs)).toEqual([['a', 'c', 'd'], ['b']]);
+    expect(idsOf(named('a', { name: 'x' }), named('c', { name: 'y' }), named('d', { name: 'y' }, 'a'))).toEqual([
+      ['a', 'c', 'd'],
+    ]);
+  });
+});
+
+describe('the spread', () => {
+  const nameplate: Nameplate = { name: 'Wren 24' };
+  const spread = (...packs: ReturnType<typeof smallPack>[]) => modelSamples(packs)[0]?.spread;
+  const fine = smallPack('fine', {}, { nameplate });
+
+  // 91.140625: see compare.test.ts. An open sensor costs credit 2/8 of 25 and, failed, is serious: 93.75·0.7 = 65.625.
+  it('is from the lowest low to the highest high of their own scores: 65.625 to 100 and 91.140625 to 100', () => {
+    expect(spread(fine, smallPack('weak', { sensor: 'weak' }, { nameplate }))).toEqual({
+      low: expect.closeTo(91.140625, 9),
+      high: 100,
+    });
+    const open = smallPack('open', { sensor: null }, { nameplate });
+    expect(spread(open, smallPack('weak', { sensor: 'weak' }, { nameplate }))).toEqual({
+      low: expect.closeTo(65.625, 9),
+      high: 100,
+    });
+  });
+
+  it('is none of one sample, nor of two without a score; a damaged one leaves that of the other', () => {
+    const damaged = (packId: string) => smallPack(packId, { swollen: 'failed' }, { nameplate });
+    expect(spread(fine)).toBeNull();
+    expect(spread(damaged('a'), damaged('b'))).toBeNull();
+    expect(spread(damaged('a'), fine)).toEqual({ low: 100, high: 100 });
+  });
+});
