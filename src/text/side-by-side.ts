@@ -16,7 +16,7 @@ export const sideBySideWords = {
   /** More than three names would fill the head. */
   name: (names: readonly string[]) =>
     listOf(names.length <= 3 ? names : [...names.slice(0, 2), `${names.length - 2} more`]),
-  documentTitle: (name: string) => `Side by side: ${name}`,
+  runningTitle: (name: string) => `Side by side: ${name}`,
   count: (count: number) => (count === 1 ? 'One pack' : `${count} packs`),
   demo: (invented: number, all: number) => (invented === all ? 'invented demo' : 'partly invented demo'),
   caution: (count: number) =>
@@ -106,7 +106,6 @@ export const sideBySideWords = {
   otherCurrency: 'price and remedies in different currencies',
   routeAsked: (asked: number, all: number) => `${asked} of ${all} asked`,
   checklist: (id: string, version: string) => `${id} ${version}`,
-  disclosed: (name: string, line: string) => `${name}: ${line}`,
   settled: (settled: number, asked: number) => `${settled} of ${asked}`,
 
   protections: {
@@ -129,6 +128,7 @@ export const sideBySideWords = {
     leads: (name: string, times: string) => `${name} leads ${times}`,
     lead: (names: string, count: number, times: string) => `${names} ${count === 1 ? 'leads' : 'lead'} ${times}`,
     noneLeads: (times: string) => `None leads ${times}`,
+    noneEver: 'None leads in any weighting.',
     holds: (times: string) => `The whole order stands as it does here ${times}`,
     above: (upper: string, lower: string, times: string) => `${upper} stands above ${lower} ${times}`,
     all: 'in every weighting.',

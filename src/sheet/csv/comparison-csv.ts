@@ -4,7 +4,7 @@ import { type CsvValue, csvText } from './csv-text.ts';
 
 /**
  * A comparison as CSV: a row a line of the grid, a column a pack, what is said beside a figure in brackets after it;
- * then what the packs' names are marked with, and last how each sample was obtained.
+ * last how each sample was obtained. The rows of the paper are taken as it has them.
  *
  * Throws  RangeError if the paper has no grid.
  * Check   tests/sheet/csv/comparison-csv.test.ts
@@ -14,12 +14,14 @@ export function comparisonCsv({ sections }: Pick<Sheet, 'sections'>): string {
   if (grid === undefined) throw new RangeError('comparisonCsv: the paper must have a grid, got none');
   const disclosures = sections
     .filter(({ id }) => id === 'disclosure')
-    .flatMap(({ blocks }) => blocks.flatMap((block) => (block.kind === 'list' ? block.items : [])));
+    .flatMap(({ blocks }) =>
+      blocks.flatMap((block) => (block.kind === 'list' ? block.items.map(({ detail }) => detail ?? null) : [])),
+    );
   return csvText([
     [say.csv.group, say.csv.line, ...grid.columns.map(({ title }) => title)],
     [null, say.csv.marks, ...grid.columns.map(({ mark }) => mark)],
     ...grid.rows.map(rowValues),
-    ...disclosures.map(({ text }) => [say.csv.disclosure, text, ...grid.columns.map(() => null)]),
+    [null, say.csv.disclosure, ...disclosures],
   ]);
 }
 

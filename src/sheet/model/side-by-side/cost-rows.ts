@@ -49,7 +49,7 @@ function priceCell({ price }: PackColumn): GridCell {
 function costCell(column: PackColumn, remedyPrice = 0): GridCell {
   if (column.price === null) return noCell(say.noPrice);
   if (column.capacity === null) return noCell(say.outOfReach);
-  if (column.capacity.gentle === null) return noCell(say.noRun);
+  if (column.capacity.gentle === null) return noCell(column.capacity.runs.length === 0 ? say.notTested : say.noRun);
   const cost = foundCost(column, remedyPrice);
   if (cost === null) return noCell(say.notMeasured);
   return cell(

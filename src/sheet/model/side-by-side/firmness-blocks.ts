@@ -51,8 +51,8 @@ function firmLines(group: RankGroup, firmness: Firmness, names: readonly string[
   });
   return [
     ...leading.map((place) => say.leads(names[place] ?? '', times(leads[place] ?? 0, draws))),
-    ...(never.length === 0 ? [] : [say.lead(listOf(never), never.length, times(0, draws))]),
-    say.noneLeads(times(noneLeads, draws)),
+    ...(never.length === 0 || noneLeads === draws ? [] : [say.lead(listOf(never), never.length, times(0, draws))]),
+    ...(noneLeads === 0 ? [] : [noneLeads === draws ? say.noneEver : say.noneLeads(times(noneLeads, draws))]),
     say.holds(times(orderHolds, draws)),
     // With two packs the first line says it.
     ...(packIds.length > 2 ? pairs : []),

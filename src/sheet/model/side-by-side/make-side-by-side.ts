@@ -38,7 +38,7 @@ export function makeSideBySide(input: SideBySideInput): Sheet {
   const demoMark = demos === 0 ? null : say.demo(demos, compared.length);
   const name = say.name(columns.map((column) => column.name));
   return {
-    title: say.documentTitle(name),
+    title: say.runningTitle(name),
     demoMark,
     standingMark: say.title,
     language: 'en-GB',
@@ -86,7 +86,7 @@ function gridOf(columns: readonly PackColumn[], units: SideBySideInput['units'])
 }
 
 function disclosureBlocks(columns: readonly PackColumn[]): Block[] {
-  const items = columns.map(({ name, record }) => ({ text: say.disclosed(name, disclosureOf(record).line) }));
+  const items = columns.map(({ name, record }) => ({ text: name, detail: disclosureOf(record).line }));
   return [{ kind: 'list', items }];
 }
 
