@@ -57,7 +57,7 @@ export const shootClockWords = {
   lastMark: (time: string, title: string) => `Last mark ${time}: ${title}`,
   noMark: 'Nothing marked yet. Answers, photos and tests mark themselves.',
 
-  running: (take: string) => `${take} runs`,
+  running: (take: string) => `${take} is running`,
   forgotten: (take: string) => `${take}: when did it end?`,
 
   forgottenLead: (since: string) =>
@@ -71,7 +71,7 @@ export const shootClockWords = {
 
   takes: 'Takes',
   runs: 'running',
-  startOfTake: 'Start, the take’s number said aloud',
+  startOfTake: 'Start, said aloud',
   noMarks: 'No mark in this take.',
   about: (length: string, marks: number) => `${length} · ${marks === 1 ? '1 mark' : `${marks} marks`}`,
   shift: (shift: string) => `The film is ${shift} from the clock.`,
@@ -94,7 +94,7 @@ export const shootClockWords = {
   tooFar: 'That is more than a day from the clock. Look it up again.',
 
   offset: 'Film and clock',
-  offsetLead: 'The camera ran before the clock: later. It began after it: earlier.',
+  offsetLead: 'Camera started first: add seconds. Clock started first: take some off.',
 
   files: 'Chapters',
   vtt: 'Chapters as WebVTT',

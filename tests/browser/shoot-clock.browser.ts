@@ -5,6 +5,7 @@ import { markWords, shootClockWords as say } from '../../src/text/shoot-clock.ts
 import { words } from '../../src/text/words.ts';
 import { builtInItem } from '../checklists/built-in.ts';
 import { readVtt } from '../sheet/chapters/read-vtt.ts';
+import { tooSmall, tooWide, violations } from './driver/access-checks.ts';
 import { answer, beginPack, packIdOn } from './driver/job.ts';
 import { launchBrowser } from './driver/launch.ts';
 import { emptyPhone, type Phone, strangers } from './driver/phone.ts';
@@ -137,6 +138,7 @@ it('the demo bench has one take of Wren 24 with 7 marks that reads back as 8 cha
   await goTo(page, `#/${packIdOn(page)}/shoot-clock`);
   await page.locator('[data-mark="true"]').first().waitFor();
   expect(await page.locator('[data-mark="true"]').count()).toBe(7);
+  expect([...(await violations(page)), ...(await tooWide(page)), ...(await tooSmall(page))]).toEqual([]);
   await page.evaluate(() => Reflect.set(navigator, 'canShare', undefined));
   const { text, chapters } = chaptersIn((await saved(page, say.vtt)).bytes);
   expect(chapters).toHaveLength(8);

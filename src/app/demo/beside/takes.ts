@@ -11,6 +11,8 @@ const LASTED_S = 15 * 60 + 20;
 /** The camera ran before the clock was started. */
 const OFFSET_MS = 4000;
 const TAKE_NUMBER = 0x4800;
+/** As the live tests of an invented pack are numbered (live/test-entries.ts). */
+const FIRST_TEST_NUMBER = 0x6000;
 
 /** Of Wren 24 the lid coming off was filmed: one take, its marks tied to photos, answers and a test. */
 export function takeEntries({ pack, nowMs, painted, idOf }: BesideFacts): Put[] {
@@ -25,26 +27,28 @@ export function takeEntries({ pack, nowMs, painted, idOf }: BesideFacts): Put[] 
     made: null,
   };
   const photoOf = (itemId: string) => painted[pack.photos.findIndex(({ itemIds }) => itemIds.includes(itemId))]?.sha256;
-  const testNumber = pack.tests.tests.findIndex(({ v }) => 'kind' in v && v.kind === 'coldCharge');
-  const marked: [seconds: number, kind: 'answer' | 'photo' | 'test', subject: string, part: string | undefined][] = [
-    [78, 'photo', 'photo', photoOf('stack-hold-down')],
-    [151, 'answer', 'answer', 'cell-vents'],
-    [172, 'photo', 'photo', photoOf('sensor-on-vent')],
-    [236, 'answer', 'answer', 'sensor-on-vent'],
-    [405, 'test', 'cutOff', testNumber === -1 ? undefined : idOf(FIRST_TEST_NUMBER + testNumber)],
-    [688, 'answer', 'answer', 'sense-lead-pass-through'],
+  const coldTest = pack.tests.tests.findIndex(({ v }) => 'kind' in v && v.kind === 'coldCharge');
+  const at = (seconds: number) => startedAtMs + seconds * SECOND_MS;
+  const answered = (seconds: number, itemId: string): TakeMark[] => [
+    { kind: 'answer', subject: 'answer', part: itemId, atMs: at(seconds) },
   ];
+  const photographed = (seconds: number, part = ''): TakeMark[] =>
+    part === '' ? [] : [{ kind: 'photo', subject: 'photo', part, atMs: at(seconds) }];
+  const tested = (seconds: number, number: number): TakeMark[] =>
+    number === -1
+      ? []
+      : [{ kind: 'test', subject: 'cutOff', part: idOf(FIRST_TEST_NUMBER + number), atMs: at(seconds) }];
   const marks: TakeMark[] = [
-    { kind: 'word', label: say.lidComesOff, atMs: startedAtMs + 12 * SECOND_MS },
-    ...marked.flatMap(([seconds, kind, subject, part]) =>
-      part === undefined ? [] : [{ kind, subject, part, atMs: startedAtMs + seconds * SECOND_MS }],
-    ),
+    { kind: 'word', label: say.lidComesOff, atMs: at(12) },
+    ...photographed(78, photoOf('stack-hold-down')),
+    ...answered(151, 'cell-vents'),
+    ...photographed(172, photoOf('sensor-on-vent')),
+    ...answered(236, 'sensor-on-vent'),
+    ...tested(405, coldTest),
+    ...answered(688, 'sense-lead-pass-through'),
   ];
   return [
     { subject: 'take', part: takeId, v: take },
     ...marks.map((v, place): Put => ({ subject: 'takeMark', part: `${takeId}/${idOf(TAKE_NUMBER + 1 + place)}`, v })),
   ];
 }
-
-/** As the live tests of an invented pack are numbered (live/test-entries.ts). */
-const FIRST_TEST_NUMBER = 0x6000;
