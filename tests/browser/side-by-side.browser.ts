@@ -1,0 +1,117 @@
+import Papa from 'papaparse';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { benchWords } from '../../src/text/bench.ts';
+import { pricesWords } from '../../src/text/prices.ts';
+import { sheetScreenWords } from '../../src/text/sheet-screen.ts';
+import { sideBySideWords } from '../../src/text/side-by-side.ts';
+import { sideBySideScreenWords as say } from '../../src/text/side-by-side-screen.ts';
+import { words } from '../../src/text/words.ts';
+import { beginPack } from './driver/job.ts';
+import { launchBrowser } from './driver/launch.ts';
+import { emptyPhone, type Phone, strangers } from './driver/phone.ts';
+import { saved } from './driver/save.ts';
+import { button, expectTitle, goTo, tapButton, tapLink } from './driver/screen.ts';
+
+let browser: Browser;
+let phone: Phone;
+beforeAll(async () => {
+  browser = await launchBrowser();
+  phone = await emptyPhone(browser);
+  await tapButton(phone.page, benchWords.demoIn);
+  await button(phone.page, benchWords.demoOut).waitFor();
+});
+afterAll(() => browser.close());
+
+const paper = () => phone.page.getByRole('article');
+/** The text of a row of the grid, cell by cell. */
+async function row(label: string): Promise<string[]> {
+  const csv = await comparison();
+  const found = csv.find((cells) => cells[1] === label);
+  if (found === undefined) throw new Error(`row: no ${label} in the comparison`);
+  return found.slice(2);
+}
+async function comparison(): Promise<string[][]> {
+  const file = await saved(phone.page, say.csv);
+  const { data } = Papa.parse(new TextDecoder().decode(file.bytes), { header: false, skipEmptyLines: true });
+  // As many cells in every line as there are packs, after its group and label.
+  expect(new Set(data.map(({ length }) => length)).size).toBe(1);
+  return data;
+}
+async function unfold(part: string): Promise<void> {
+  const fold = phone.page.locator(`details[data-part="${part}"]`);
+  if ((await fold.getAttribute('open')) === null) await fold.locator(':scope > summary').tap();
+}
+
+it('stands the two packs of the demo bench side by side at one tap, ranked, with the order weighed', async () => {
+  const { page } = phone;
+  await tapLink(page, benchWords.sideBySide);
+  await expectTitle(page, say.title);
+  await paper().getByText('Dipper 24 leads in every weighting.').waitFor();
+  expect(await row(sideBySideWords.labels.rank)).toEqual(['1 of 2', '2 of 2']);
+  expect(await row(sideBySideWords.labels.verdict)).toEqual(['No serious finding, mind the list', 'Workshop first']);
+  expect(phone.complaints).toEqual([]);
+});
+
+it('shows only what differs on the screen when that is ticked, and keeps it so; the file has every line', async () => {
+  const { page } = phone;
+  const label = sideBySideWords.labels.checklist;
+  expect(await paper().getByText(label, { exact: true }).count()).toBe(1);
+  await page.getByLabel(say.onlyDiffering).check();
+  expect(await paper().getByText(label, { exact: true }).count()).toBe(0);
+  expect(await paper().getByText(sideBySideWords.labels.verdict, { exact: true }).count()).toBe(1);
+  await page.reload();
+  await paper().waitFor();
+  expect(await page.getByLabel(say.onlyDiffering).isChecked()).toBe(true);
+  expect(await row(label)).toHaveLength(2);
+  await page.getByLabel(say.onlyDiffering).uncheck();
+});
+
+it('counts with a later price and an option: EUR 589 + 48 in place of 649, and no sheet is touched', async () => {
+  const { page } = phone;
+  const [, before] = await row(sideBySideWords.labels.cost);
+  await unfold('prices');
+  await page.getByRole('radio', { name: /^EUR.589/ }).tap();
+  await page.getByLabel(/heating mat/).check();
+  const [, price] = await row(sideBySideWords.labels.price);
+  expect(price?.replaceAll('\u00a0', ' ')).toContain('EUR 637.00');
+  expect(price).toContain('heating mat');
+  const [, after] = await row(sideBySideWords.labels.cost);
+  const figure = (text = '') => Number(/[\d.]+\d/.exec(text)?.[0]);
+  expect(figure(after) / figure(before)).toBeCloseTo(637 / 649, 3);
+});
+
+it('writes the comparison as a PDF whose text another reader finds', async () => {
+  const { page } = phone;
+  await tapButton(page, sheetScreenWords.pdf(sheetScreenWords.papers.a4));
+  const file = await saved(page, sheetScreenWords.save);
+  expect(file.name).toMatch(/\.pdf$/);
+  const { getDocument } = await import('pdfjs-dist/legacy/build/pdf.mjs');
+  const read = await getDocument({ data: file.bytes, verbosity: 0 }).promise;
+  const first = await (await read.getPage(1)).getTextContent();
+  const text = first.items.map((item) => ('str' in item ? item.str : '')).join(' ');
+  expect(text).toContain('Dipper 24 and Wren 24');
+  expect(text).toContain(words.inventedDemo);
+  expect(text).toContain('Workshop first');
+});
+
+it('takes in a third pack of which nothing is known yet, and lets one be left out: 3 columns, then 2', async () => {
+  const { page } = phone;
+  const packId = await beginPack(page, { name: 'Third', price: '400', currency: 'EUR' });
+  await goTo(page, '#/side-by-side');
+  await unfold('which');
+  await page.getByLabel(/^Third/).check();
+  await expect.poll(async () => (await row(sideBySideWords.labels.verdict)).length).toBe(3);
+  await page.getByLabel(/^Wren 24/).uncheck();
+  await expect.poll(async () => (await row(sideBySideWords.labels.verdict)).length).toBe(2);
+  await page.getByLabel(/^Third/).uncheck();
+  await page.getByText(say.pick).waitFor();
+
+  await goTo(page, `#/${packId}/prices`);
+  await tapButton(page, pricesWords.addPrice);
+  await page.getByLabel(pricesWords.dialog.price.amount, { exact: true }).and(page.locator('input')).fill('380');
+  await tapButton(page, pricesWords.save);
+  await page.getByText(/EUR.380/).waitFor();
+  expect(strangers(phone)).toEqual([]);
+  expect(phone.complaints).toEqual([]);
+});
