@@ -58,8 +58,10 @@ function kindOf(put: Put): 'answer' | 'photo' | 'test' | null {
   return put.subject === 'answer' && says(put.v) ? 'answer' : null;
 }
 
+/** Answers for the rest of a zone are given in one tap, none of them looked at singly: there is nothing on film. */
 function says(answer: unknown): boolean {
   if (typeof answer !== 'object' || answer === null || !('kind' in answer)) return false;
+  if ('unlooked' in answer && answer.unlooked === true) return false;
   return answer.kind === 'grade' || answer.kind === 'readings';
 }
 

@@ -60,6 +60,10 @@ describe('takeMarkPuts', () => {
 
   it.each<[string, Put]>([
     ['an answer of not seen', { subject: 'answer', part: 'tidy', v: { kind: 'notSeen', reason: 'dark' } }],
+    [
+      'a grade given for the rest of a zone',
+      { subject: 'answer', part: 'tidy', v: { kind: 'grade', grade: 'sound', evidence: 'seen', unlooked: true } },
+    ],
     ['a bare note', { subject: 'answer', part: 'tidy', v: { kind: 'open', note: 'later' } }],
     ['an answer taken away', { subject: 'answer', part: 'tidy', gone: true }],
     ['a photo taken away', { subject: 'photo', part: 'b'.repeat(64), gone: true }],
