@@ -7,6 +7,7 @@ import { setAppAddress } from './app-address.ts';
 import { benchBackup } from './backup-of-1-gb.ts';
 import { benchRows, type Found, RUNS, SLOWDOWN } from './bench-rows.ts';
 import { builtApp } from './built-app.ts';
+import { firmnessDrawsMs } from './firmness-draws.ts';
 import { gradingsPerSecond } from './gradings-per-second.ts';
 import { benchHostileFiles } from './hostile-files.ts';
 import { benchKills } from './kills.ts';
@@ -42,6 +43,8 @@ export async function benchAll(): Promise<void> {
     say('gradings');
     const gradings: Found['gradings'] = [];
     for (let run = 0; run < RUNS.gradings; run++) gradings.push(await gradingsPerSecond());
+    say('firmness of an order');
+    const firmnessMs = firmnessDrawsMs(RUNS.firmness);
     say('log of a million rows');
     const log = await benchLogImport(RUNS.log);
     say('PDF of 60 photos');
@@ -70,7 +73,21 @@ export async function benchAll(): Promise<void> {
 
     const { js, css } = firstLoadSizes(app.folder);
     const precache = precacheSize(app.folder);
-    const found: Found = { js, css, precache, gradings, log, pdf, intake, pick, taps, kills, hostile, backup };
+    const found: Found = {
+      js,
+      css,
+      precache,
+      gradings,
+      firmnessMs,
+      log,
+      pdf,
+      intake,
+      pick,
+      taps,
+      kills,
+      hostile,
+      backup,
+    };
     const rows = benchRows(found);
     console.log(`\n${plainTable(rows)}\n\n${machineWords(machine)}`);
     mkdirSync(OUT, { recursive: true });

@@ -1,6 +1,7 @@
 import type { KillsFound } from '../browser/driver/kill-rounds.ts';
 import type { BackupBench } from './backup-of-1-gb.ts';
 import { backupRows } from './backup-rows.ts';
+import { firmnessRow } from './firmness-draws.ts';
 import type { gradingsPerSecond } from './gradings-per-second.ts';
 import { type HostileFound, hostileRows } from './hostile-files.ts';
 import { killRows } from './kills.ts';
@@ -14,7 +15,7 @@ import type { BenchRow } from './plain-table.ts';
 import type { TapTimes } from './tap-to-saved.ts';
 
 /** Runs of which the median is taken; a run of taps is two on every item of the checklist. */
-export const RUNS = { gradings: 5, log: 5, pdf: 5, photos: 7, taps: 3 };
+export const RUNS = { gradings: 5, firmness: 5, log: 5, pdf: 5, photos: 7, taps: 3 };
 
 /** How many times slower than this machine the phone is taken to be: our choice, a usual step of browser tools. */
 export const SLOWDOWN = 4;
@@ -27,6 +28,7 @@ export interface Found {
   css: Size;
   precache: Size;
   gradings: Awaited<ReturnType<typeof gradingsPerSecond>>[];
+  firmnessMs: number[];
   log: LogImportBench;
   pdf: PdfBench;
   intake: PhotoIntakeTimes;
@@ -43,6 +45,7 @@ export function benchRows({
   css,
   precache,
   gradings,
+  firmnessMs,
   log,
   pdf,
   intake,
@@ -93,6 +96,7 @@ export function benchRows({
       yardstick: null,
       ratio: null,
     },
+    firmnessRow(firmnessMs),
   ];
 }
 

@@ -1,7 +1,7 @@
 import { seededUniform } from '../../calc/seeded-uniform.ts';
 import { scoreBy, weightings } from './drawn-weighting.ts';
 import type { Firmness, FirmnessInput } from './side-by-side.ts';
-import { type Placed, standsAbove } from './stands-above.ts';
+import { scoresDecide, standsAbove } from './stands-above.ts';
 
 export interface Draws {
   draws: number;
@@ -24,37 +24,34 @@ export interface Draws {
 export function firmness({ zoneWeights, packs }: FirmnessInput, { draws, seed }: Draws): Firmness {
   requireDrawable({ zoneWeights, packs }, draws);
   const nextWeighting = weightings(zoneWeights, seededUniform(seed));
-  const own = orderOf(packs);
+  const own = packs.map((x) => packs.map((y) => x !== y && standsAbove(x, y)));
+  // Weights move scores alone: every other pair stands in each draw as it does here.
+  const byScore = packs.map((x) => packs.map((y) => x !== y && scoresDecide(x, y)));
   const leads = packs.map(() => 0);
   const above = packs.map(() => packs.map(() => 0));
   let noneLeads = 0;
   let orderHolds = 0;
   for (let draw = 0; draw < draws; draw++) {
     const weighting = nextWeighting();
-    const order = orderOf(packs.map((pack) => ({ verdict: pack.verdict, score: scoreBy(weighting, pack) })));
+    const scores = packs.map((pack) => scoreBy(weighting, pack));
     let leader = -1;
     let holds = true;
-    for (const [x, row] of order.entries()) {
+    for (let x = 0; x < scores.length; x++) {
       let below = 0;
-      for (const [y, stands] of row.entries()) {
-        if (stands) {
-          below++;
-          above[x]![y]!++;
-        }
+      for (let y = 0; y < scores.length; y++) {
+        const stands = byScore[x]![y]! ? scores[x]!.low > scores[y]!.high : own[x]![y]!;
         if (stands !== own[x]![y]) holds = false;
+        if (!stands) continue;
+        below++;
+        above[x]![y]!++;
       }
-      if (below === packs.length - 1) leader = x;
+      if (below === scores.length - 1) leader = x;
     }
     if (leader < 0) noneLeads++;
     else leads[leader]!++;
     if (holds) orderHolds++;
   }
   return { draws, seed, packIds: packs.map(({ packId }) => packId), leads, noneLeads, above, orderHolds };
-}
-
-/** By pack, which others it stands above. */
-function orderOf(placed: readonly Placed[]): boolean[][] {
-  return placed.map((x) => placed.map((y) => x !== y && standsAbove(x, y)));
 }
 
 function requireDrawable({ zoneWeights, packs }: FirmnessInput, draws: number): void {
