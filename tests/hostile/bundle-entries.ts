@@ -3,6 +3,7 @@ import { checkEntry } from '../../src/schema/check-entry.ts';
 import type { Entry } from '../../src/schema/entry.ts';
 import { NAMEPLATE_FIELDS, nameplateFields } from '../../src/schema/nameplate.ts';
 import { DEVICE, stampAt } from '../record/made-entries.ts';
+import { BESIDE_VALUES, type BesideSubject } from '../schema/beside-values.ts';
 import { type Expected, type HostileFile, refused, taken } from './hostile-file.ts';
 import { SCRIPTS, walk, withTexts } from './hostile-texts.ts';
 import { LOG, PHOTO_ID, SOUND_PACK, sha256 } from './sound-bench.ts';
@@ -28,6 +29,10 @@ const put = (...entries: Entry[]) =>
 const field = (name: string, value: unknown) => put(made('nameplate', name, value));
 const callout = (points: unknown, more: object = {}) =>
   put(made('callout', '3'.repeat(32), { photoId: PHOTO_ID, kind: 'arrow', points, made: STAMP, ...more }));
+
+/** A full value of what stands beside the findings, but for `more`. */
+const beside = (subject: BesideSubject, more: object, part: string = BESIDE_VALUES[subject][0].part) =>
+  put(made(subject, part, { ...BESIDE_VALUES[subject][0].value, ...more }));
 
 /** A number written as JSON.stringify never would: "-0", "1e21". */
 const numberText = (name: string, text: string) =>
@@ -92,6 +97,31 @@ const ROWS: Row[] = [
   ['half a character', refused('badJson'), () => forged(withEntriesText((text) => text.replace('Bought over', '\\ud83d')))],
   ['a log by the name of a script', taken(), () => put(made('log', sha256(LOG), { name: SCRIPTS[0], byteCount: LOG.byteLength, made: STAMP }))],
   ['a name of 121 letters', refused('badEntry'), () => field('name', 'x'.repeat(121))],
+  ['a price of 1e308', refused('badEntry'), () => beside('offer', { price: 1e308 })],
+  ['a price below nothing', refused('badEntry'), () => beside('offer', { price: -1 })],
+  ['a currency that is a script', refused('badEntry'), () => beside('offer', { currency: '<b>' })],
+  ['a remedy of 1e308 minutes', refused('badEntry'), () => beside('remedyNote', { timeMin: 1e308 })],
+  ['a remedy that is not there', taken(), () => beside('remedyNote', {}, 'not-there')],
+  ['a remedy called constructor', taken(), () => beside('remedyNote', {}, 'constructor')],
+  ['a remedy called __proto__', refused('badEntry'), () => beside('remedyNote', {}, '__proto__')],
+  ['a take from 1e308 ms', refused('badEntry'), () => beside('take', { startedAtMs: 1e308 })],
+  ['a take that ends before it begins', taken(), () => beside('take', { startedAtMs: 9000, endedAtMs: 1000 })],
+  ['a take a day and a millisecond off', refused('badEntry'), () => beside('take', { offsetMs: 86_400_001 })],
+  ['a mark at 1e308 ms', refused('badEntry'), () => beside('takeMark', { atMs: 1e308 })],
+  ['a mark in a take that is not there', taken(), () => beside('takeMark', {}, `${'9'.repeat(32)}/${'9'.repeat(32)}`)],
+  ['a mark of an entry that is not there', taken(), () => beside('takeMark', { subject: 'answer', part: '../../__proto__' })],
+  ['a mark of a subject with a slash', refused('badEntry'), () => beside('takeMark', { subject: '../x' })],
+  ['a second reader who is through at 1e308 ms', refused('badEntry'), () => beside('secondReader', { finishedAtMs: 1e308 })],
+  ['a second answer of a reader who is not there', taken(), () => beside('secondAnswer', {}, `${'9'.repeat(32)}/cell-vents`)],
+  ['a second answer to an item called constructor', taken(), () => beside('secondAnswer', {}, `${'4'.repeat(32)}/constructor`)],
+  ['a second answer that is no grade', refused('badEntry'), () => beside('secondAnswer', { grade: 'perfect' })],
+  ['a voice note of 1e308 s', refused('badEntry'), () => beside('voice', { durationS: 1e308 })],
+  ['a voice note of 1e308 bytes', refused('badEntry'), () => beside('voice', { byteCount: 1e308 })],
+  ['a voice note that calls itself a page', refused('badEntry'), () => beside('voice', { type: 'text/html' })],
+  ['a voice note on a photo that is not there', taken(), () => beside('voice', { on: { kind: 'photo', id: 'e'.repeat(64) } })],
+  ['a voice note whose bytes are nowhere', taken(), () => beside('voice', {}, 'e'.repeat(64))],
+  ['a voice note whose label runs backwards', taken('U+202E'), () => beside('voice', { label: 'a\u202eb' })],
+  ['a short across the posts that is neither yes nor no', refused('badEntry'), () => put(made('trip', '8'.repeat(32), { currentA: 1, heldForS: 1, opened: true, short: 'yes', made: STAMP }))],
   ['script in every text of every entry', taken(), scriptsEverywhere],
   ['the largest that every figure may be', taken(), () => forged(withEntries((all) => all.map((entry) => farOut(entry, 'most'))))],
   ['the least that every figure may be', taken(), () => forged(withEntries((all) => all.map((entry) => farOut(entry, 'least'))))],

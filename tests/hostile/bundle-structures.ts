@@ -1,7 +1,7 @@
 import { type Unzipped, unzipSync, zipSync } from 'fflate';
 import { jpegBytes } from '../storage/bundle/bench-of-packs.ts';
 import { type Expected, type HostileFile, refused, taken, utf8 } from './hostile-file.ts';
-import { PHOTO_ID, sha256, soundBundle } from './sound-bench.ts';
+import { PHOTO_ID, sha256, soundBundle, VOICE } from './sound-bench.ts';
 import { blackPng, sayingSize, tinyJpeg } from './tiny-pictures.ts';
 import { ENTRIES_PATH, everyPlace, forged, inPlaceOf, nth, patched, withEntriesText, withFile } from './zip-tricks.ts';
 
@@ -63,6 +63,16 @@ const ROWS: Row[] = [
   ['a JPEG of 30 000 × 30 000 px', refused('hugePicture'), () => asPhoto(sayingSize(tinyJpeg(5), 30_000, 30_000))],
   ['a thumbnail of 30 000 × 30 000 px', refused('hugePicture'), () => forged(inPlaceOf('thumbs/', sayingSize(tinyJpeg(5), 30_000, 30_000)))],
   ['a photo of another size than its entry', refused('otherPicture'), () => forged(withEntriesText((text) => text.replace('"widthPx":64', '"widthPx":65')))],
+  ['a page of HTML as a voice note', refused('notAVoice'), () => asVoice(html)],
+  ['an SVG with script as a voice note', refused('notAVoice'), () => asVoice(svg)],
+  ['a JPEG as a voice note', refused('notAVoice'), () => asVoice(tinyJpeg(5))],
+  ['a voice note of no bytes', refused('notAVoice'), () => asVoice(utf8(''))],
+  ['a voice note that begins as one and goes on as HTML', taken(), () => asVoice(Uint8Array.from([...utf8('OggS'), ...html]))],
+  ['a voice note of 11 MB', refused('tooLarge'), () => asVoice(recordingOf(11 * 1024 * 1024))],
+  ['a voice note under the name of another', refused('checksum'), () => forged(inPlaceOf('voices/', utf8('OggS of another')))],
+  ['a voice note that is listed and not there', refused('missingFile'), () => forged({ manifest: ({ files }) => files.push({ path: `voices/${'e'.repeat(64)}`, byteCount: 4, sha256: 'e'.repeat(64) }) })],
+  ['a voice note that no list names', refused('unlistedFile'), async () => zipped(await soundBundle(), { [`voices/${'e'.repeat(64)}`]: utf8('OggS') })],
+  ['a voice note whose bytes are not in it', taken(), () => forged({ files: (files) => { delete files[`voices/${sha256(VOICE)}`]; } })],
   ['a definition under the name of another', refused('badDefinition'), () => forged(inPlaceOf('definitions/', utf8('{"id":"lfp-drop-in","version":"1.1.0"}')))],
   ['a JPEG that is a zip as well, as the whole file', refused('notABundle'), async () => polyglotZip()],
   ['no zip at all', refused('notAZip'), async () => html],
@@ -74,6 +84,17 @@ export const BUNDLE_STRUCTURES: HostileFile[] = ROWS.map(([name, expect, bytes])
   bytes,
   expect,
 }));
+
+/** Under the hash of its own bytes. */
+function asVoice(bytes: Uint8Array<ArrayBuffer>) {
+  return forged(withFile(`voices/${sha256(bytes)}`, bytes));
+}
+
+function recordingOf(length: number): Uint8Array<ArrayBuffer> {
+  const bytes = new Uint8Array(jpegBytes(length, 4));
+  bytes.set(utf8('OggS'));
+  return bytes;
+}
 
 function tenMegabytes(): string {
   // Not of one letter: that would be refused as a bomb before it is read.

@@ -5,9 +5,11 @@ import type { Entry } from '../../src/schema/entry.ts';
 import type { IncomingBytes, Shelf, Store } from '../../src/storage/store.ts';
 import { BUILT_IN_PATH, builtIn } from '../checklists/built-in.ts';
 import { DEVICE, stampAt } from '../record/made-entries.ts';
+import { BESIDE_VALUES } from '../schema/beside-values.ts';
 import { FULL_VALUES } from '../schema/live-tests/full-values.ts';
 import { WREN_SEAL } from '../sheet/sealed/demo-records.ts';
 import { bytesOf, partsOf } from '../storage/bundle/bench-of-packs.ts';
+import { voiceBytes } from '../storage/made-voice.ts';
 import { newPhone, type Phone, storeOn } from '../storage/open-test-store.ts';
 import { utf8 } from './hostile-file.ts';
 import { tinyJpeg } from './tiny-pictures.ts';
@@ -23,11 +25,12 @@ export const PICTURE = tinyJpeg(1);
 export const PHOTO_ID = sha256(PICTURE);
 /** Another one, so that a photo of the pack on the phone is not brought by the bundle. */
 const OWN_PICTURE = tinyJpeg(2);
+export const VOICE = new Uint8Array(voiceBytes('audio/webm'));
 export const LOG = utf8(
   `Time [s],Voltage [V],Current [A]\n${Array.from({ length: 120 }, (_, i) => `${i * 60},${(26.4 - i * 0.05).toFixed(2)},20`).join('\n')}\n`,
 );
 
-/** A whole record of the built-in checklist with a photo, callouts, a log and a test of every kind. */
+/** A whole record of the built-in checklist with a photo, callouts, a log, a test of every kind, and all that stands beside. */
 export function soundEntries(packId = SOUND_PACK, picture = PICTURE): Entry[] {
   const at = stampAt(1_764_000_000_000);
   const photoId = sha256(picture);
@@ -52,6 +55,9 @@ export function soundEntries(packId = SOUND_PACK, picture = PICTURE): Entry[] {
     made('callout', '2'.repeat(32), { photoId, kind: 'text', points: [[0.5, 0.6]], text: 'over the vent', made: at }),
     made('log', sha256(LOG), { name: 'gentle.csv', byteCount: LOG.byteLength, rowCount: 120, made: at }),
     made('words', 'opinion', 'I would keep it.'),
+    ...Object.entries(BESIDE_VALUES).flatMap(([subject, values]) =>
+      values.slice(0, 1).map(({ part, value }) => made(subject, subject === 'voice' ? sha256(VOICE) : part, value)),
+    ),
     ...Object.entries(FULL_VALUES)
       .filter(([subject]) => subject !== 'log' && subject !== 'ruler')
       .map(([subject, { part, value }]) => made(subject, part, value)),
@@ -103,6 +109,7 @@ async function mergeSound(store: Store, packId: string, picture: Uint8Array<Arra
       incoming('photos', 'image/jpeg', picture),
       incoming('thumbs', 'image/jpeg', picture),
       incoming('logs', 'text/plain', LOG),
+      incoming('voices', 'audio/webm', VOICE),
     ],
     definitions: [{ sha256: sha256(DEFINITION_TEXT), text: DEFINITION_TEXT }],
     cardOf: (entries) => cardFromEntries(packId, entries, builtIn),
