@@ -53,9 +53,9 @@ describe('on the sheet', () => {
       { text: 'Label', detail: 'first weak, second passable' },
     ]);
     expect(blocks.flatMap((block) => (block.kind === 'table' ? block.rows : []))).toEqual([
-      { label: 'sound', value: '1 weak' },
-      { label: 'weak', value: '1 passable' },
-      { label: 'failed', value: '1 failed' },
+      { label: 'sound', value: '1\u00a0weak' },
+      { label: 'weak', value: '1\u00a0passable' },
+      { label: 'failed', value: '1\u00a0failed' },
       { label: 'first reader: not seen', value: '1 item' },
       { label: 'second reader: cannot tell from the photos', value: '1 item' },
       { label: 'second reader: not answered', value: '1 item' },

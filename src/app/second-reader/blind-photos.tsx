@@ -24,36 +24,36 @@ export function BlindPhotos({ photos }: { photos: readonly RecordPhoto[] }) {
         <CoveredPhoto photo={photo} url={url} />
         <span class="unseen">{say.closer}</span>
       </button>
-      <div class="row">
-        <button
-          type="button"
-          class="button"
-          aria-label={say.earlier}
-          disabled={place === 0}
-          onClick={() => setAt(place - 1)}
-        >
-          ‹
-        </button>
-        <span class="blind-photo-name" role="status">
-          {name}
-        </span>
+      <div class={photos.length === 1 ? 'row' : 'blind-photo-row'}>
+        {photos.length > 1 && (
+          <Turn label={say.earlier} sign="‹" disabled={place === 0} onTurn={() => setAt(place - 1)} />
+        )}
         <button type="button" class="button" disabled={url === null} onClick={() => setCloser(true)}>
-          {say.closer}
+          {photos.length > 1 ? say.closerAt(name) : say.closer}
         </button>
-        <button
-          type="button"
-          class="button"
-          aria-label={say.later}
-          disabled={place === photos.length - 1}
-          onClick={() => setAt(place + 1)}
-        >
-          ›
-        </button>
+        {photos.length > 1 && (
+          <Turn label={say.later} sign="›" disabled={place === photos.length - 1} onTurn={() => setAt(place + 1)} />
+        )}
       </div>
       {closer && url !== null && (
         <CloserLook title={name} photo={photo} photoUrl={url} onClose={() => setCloser(false)} />
       )}
     </div>
+  );
+}
+
+interface TurnProps {
+  label: string;
+  sign: string;
+  disabled: boolean;
+  onTurn: () => void;
+}
+
+function Turn({ label, sign, disabled, onTurn }: TurnProps) {
+  return (
+    <button type="button" class="button" aria-label={label} disabled={disabled} onClick={onTurn}>
+      {sign}
+    </button>
   );
 }
 

@@ -1,8 +1,9 @@
+import { useEffect } from 'preact/hooks';
 import { finishedReadings, isFinished } from '../../grading/finished-readings.ts';
 import { shownItems } from '../../grading/shown-items.ts';
 import { secondReaderWords as say } from '../../text/second-reader.ts';
 import { Screen } from '../../ui/screen.tsx';
-import { hrefTo } from '../route.ts';
+import { goTo, hrefTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
 import { AgreementPage } from './agreement-page.tsx';
 import { FinishPage } from './finish-page.tsx';
@@ -29,10 +30,19 @@ export function SecondReaderPage({ session, id }: { session: PackSession; id: st
   }
   const shown = shownItems(definition, record, graded.grading);
   const open = shown.filter((one) => reader.answers[one.itemId] === undefined);
-  const now = itemId === '' ? open[0] : shown.find((one) => one.itemId === itemId);
+  const [first] = open;
+  if (itemId === '' && first)
+    return <ToItem href={hrefTo(record.packId, 'second-reader', `${readerId}/${first.itemId}`)} />;
+  const now = shown.find((one) => one.itemId === itemId);
   const item = definition.items.find((one) => one.id === now?.itemId);
   if (now && item) return <ReadItem key={item.id} {...{ session, reader, number, item, shown }} />;
   return itemId === '' ? <FinishPage {...{ session, reader, number }} /> : <Lost packId={record.packId} />;
+}
+
+/** The next item has an address of its own, so that it stays on the screen once it is answered. */
+function ToItem({ href }: { href: string }) {
+  useEffect(() => goTo(href, { replace: true }), [href]);
+  return null;
 }
 
 function Lost({ packId }: { packId: string }) {
