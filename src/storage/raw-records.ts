@@ -2,7 +2,8 @@ import { promisifyRequest } from 'idb-keyval';
 
 /**
  * Every entry and every checklist exactly as stored, as one JSON text: for records that this version cannot open. It
- * opens the database at whatever version it has and only reads. Photos, logs and voice notes are left out; they stay where they are.
+ * opens the database at whatever version it has and only reads. Photos, logs and voice notes are left out; they stay
+ * where they are.
  *
  * Throws  if there is no such database or it cannot be read.
  */
