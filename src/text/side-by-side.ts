@@ -16,7 +16,8 @@ export const sideBySideWords = {
   /** More than three names would fill the head. */
   name: (names: readonly string[]) =>
     listOf(names.length <= 3 ? names : [...names.slice(0, 2), `${names.length - 2} more`]),
-  runningTitle: (name: string) => `Side by side: ${name}`,
+  /** Stands at the head of every page: names that would fill it are left to the first one. */
+  runningTitle: (name: string) => (name.length <= 48 ? `Side by side: ${name}` : 'Side by side'),
   count: (count: number) => (count === 1 ? 'One pack' : `${count} packs`),
   demo: (invented: number, all: number) => (invented === all ? 'invented demo' : 'partly invented demo'),
   caution: (count: number) =>
@@ -72,7 +73,9 @@ export const sideBySideWords = {
   none: '\u2013',
   rank: (rank: number, of: number) => `${rank} of ${of}`,
   rankGroup: (route: string) => `among those on the ${route}`,
-  tiedWith: (names: readonly string[]) => `tie with ${listOf(names)}`,
+  /** More than two names would hide the rank; the basis says them all. */
+  tiedWith: (names: readonly string[]) =>
+    names.length <= 2 ? `tie with ${listOf(names)}` : `tie with ${names.length} others`,
   notRanked: { stop: 'not ranked: a stop sign was found', nothingToScore: 'not ranked: nothing to score' },
   alone: 'nothing to rank against',
   withheld: 'withheld',

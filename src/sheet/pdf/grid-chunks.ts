@@ -61,7 +61,8 @@ function bandChunks(desk: Desk, band: Band): Chunk[] {
   return [...titled, head, ...rows];
 }
 
-function headChunk(desk: Desk, { columns, places }: Band): Chunk {
+function headChunk(desk: Desk, band: Band): Chunk {
+  const { columns, places } = band;
   const { left: x, fullWidth: width } = desk.frame;
   const cells = columns.flatMap(({ title, mark }, place) =>
     cellsAt(desk, places[place], [
@@ -70,7 +71,7 @@ function headChunk(desk: Desk, { columns, places }: Band): Chunk {
     ]),
   );
   return rowChunk(desk, cells, {
-    space: 6,
+    space: band.title === null ? 18 : 4,
     keepWithNext: true,
     beside: (page, top, height) => page.rule({ x, y: top + height + 1.5, width, thickness: 0.9, ink: 'ink' }),
   });

@@ -40,7 +40,7 @@ export function makeSideBySide(input: SideBySideInput): Sheet {
   return {
     title: say.runningTitle(name),
     demoMark,
-    standingMark: say.title,
+    standingMark: say.count(columns.length),
     language: 'en-GB',
     newestMs,
     utcOffsetMinutes,

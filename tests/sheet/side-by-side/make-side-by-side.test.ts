@@ -1,0 +1,278 @@
+import { describe, expect, it } from 'vitest';
+import { NO_LIVE_TESTS } from '../../../src/record/fold-live-tests.ts';
+import type { PackRecord } from '../../../src/record/pack-record.ts';
+import type { GridBlock, Sheet } from '../../../src/sheet/model/sheet.ts';
+import { makeSideBySide } from '../../../src/sheet/model/side-by-side/make-side-by-side.ts';
+import { onlyDiffering } from '../../../src/sheet/model/side-by-side/only-differing.ts';
+import { HUT_CHECKLIST, hutRecord } from '../hut-pack.ts';
+import { fullRun } from '../live-tests/bench-tests.ts';
+import { plain, plots, said } from '../live-tests/texts-of.ts';
+import { compared, comparisonOf } from './hut-comparison.ts';
+
+const A = 'a'.repeat(32);
+const B = 'b'.repeat(32);
+const C = 'c'.repeat(32);
+
+const sound = { kind: 'grade', grade: 'sound', evidence: 'seen' } as const;
+const ALL_SOUND: PackRecord['answers'] = Object.fromEntries(
+  HUT_CHECKLIST.items.filter(({ id }) => id !== 'metal-floor').map(({ id }) => [id, sound]),
+);
+const WREN = hutRecord().nameplate;
+const run = (chargeAh: number, energyWh: number) => ({
+  ...NO_LIVE_TESTS,
+  runs: [fullRun(1, { chargedToV: 28.8, chargeAh, energyWh, currentA: 20 })],
+});
+
+const wren = compared({
+  packId: A,
+  nameplate: { ...WREN, chargeVoltageV: 28.8 },
+  tests: run(90, 2000),
+  remedyNotes: { 'new-lug': { price: 60 } } as unknown as PackRecord['remedyNotes'],
+});
+const tarn = compared({
+  packId: B,
+  demo: false,
+  nameplate: { ...WREN, name: 'Tarn 24', sample: '7', chargeVoltageV: 28.8, price: 500, massKg: 25 },
+  answers: ALL_SOUND,
+  tests: run(98, 2500),
+});
+
+function gridOf({ sections }: Sheet): GridBlock {
+  const found = sections.flatMap(({ blocks }) => blocks).find((block) => block.kind === 'grid');
+  if (found === undefined) throw new Error('there is no grid');
+  return found;
+}
+/** "Rank: 1 of 2 | 2 of 2 (note)". */
+function linesOf(sheet: Sheet): string[] {
+  return gridOf(sheet).rows.map(({ label, cells }) =>
+    plain(`${label}: ${cells.map(({ text, note }) => (note === null ? text : `${text} (${note})`)).join(' | ')}`),
+  );
+}
+function textsOf(sheet: Sheet, id: string): string[] {
+  return said(sheet.sections.find((section) => section.id === id)?.blocks ?? []);
+}
+
+describe('two packs of the hut, worked out by hand', () => {
+  const sheet = makeSideBySide(
+    comparisonOf([wren, tarn], {
+      protections: [
+        [{ kind: 'overCurrent', state: 'actsLate', trialCount: 2 }],
+        [{ kind: 'overCurrent', state: 'acts', trialCount: 1 }],
+      ],
+    }),
+  );
+
+  it('puts the better verdict first and marks the invented pack', () => {
+    expect(gridOf(sheet).columns).toEqual([
+      { title: 'Tarn 24', mark: 'sample 7' },
+      { title: 'Wren 24', mark: 'sample 1 · invented demo' },
+    ]);
+    expect(sheet.demoMark).toBe('partly invented demo');
+  });
+
+  // Wren: Build 36.2–48.8 as in tests/sheet/make-sheet.test.ts, × 0.4 for one high hazard.
+  // Cost: 640 ÷ 2.0 kWh = 320, 500 ÷ 2.5 kWh = 200; after all work (640 + 60) ÷ 2.0 = 350, the label unpriced.
+  // Wh/kg: 2000 ÷ 24 = 83.3, 2500 ÷ 25 = 100. Promised energy 25.6 V × 100 Ah = 2560 Wh.
+  it('has these 33 lines, to the letter', () => {
+    expect(linesOf(sheet)).toEqual([
+      'Rank: 1 of 2 | 2 of 2',
+      'Verdict: No finding on this sample | Workshop first',
+      'Score, of 100: 100.0 | 14.5–19.5',
+      'Build, of 100: 100.0 | 36.2–48.8',
+      'Factor: × 1.00 | × 0.40',
+      'Enclosure: 100 | 17–68',
+      'Wiring: 100 | 20',
+      'Vents: 100 | 88',
+      'I catastrophic: 0 | 0',
+      'II critical: 0 | 1',
+      'III marginal: 0 | 0',
+      'IV negligible: 0 | 0',
+      'No hazard: 0 | 1',
+      'Capacity delivered: 98 Ah (98.0 % of 100 Ah promised) | 90 Ah (90.0 % of 100 Ah promised)',
+      'Energy delivered: 2500 Wh (97.7 % of 2560 Wh promised; promise from Ah × V) | 2000 Wh (78.1 % of 2560 Wh promised; promise from Ah × V)',
+      'Left at the hardest rate: – (not measured) | – (not measured)',
+      'Mass: 25 kg (weighed) | 24 kg (weighed)',
+      'Delivered per mass: 100 Wh/kg | 83 Wh/kg',
+      'Price: EUR 500.00 (on 1 October 2026) | EUR 640.00 (on 1 October 2026)',
+      'Per delivered kWh, as found: EUR 200.00 | EUR 320.00',
+      'Per delivered kWh, after outside work: EUR 200.00 (no outside remedy listed) | – (remedies not priced)',
+      'Per delivered kWh, after all work: EUR 200.00 (no remedy listed) | at least EUR 350.00 (one remedy has no price)',
+      'Over-current: acts (one trial) | acts late (2 trials)',
+      'Short circuit: not tested | not tested',
+      'Charging in the cold: not tested | not tested',
+      'Heat: not tested | not tested',
+      'Low voltage: not tested | not tested',
+      'High voltage: not tested | not tested',
+      'Route: Whole route (7 of 7 asked) | Whole route (7 of 7 asked)',
+      'Checklist: hut 0.3.0 | hut 0.3.0',
+      'Settled: 7 of 7 | 6 of 7',
+      'Sheet: Not closed | Not closed',
+      'Sample: Bought from a shop (No link of the tester’s pays a commission.) | Bought from a shop (No link of the tester’s pays a commission.)',
+    ]);
+  });
+
+  it('keeps the 20 lines in which they differ, and no other', () => {
+    expect(gridOf(onlyDiffering(sheet)).rows.map(({ label }) => label)).toEqual([
+      'Rank',
+      'Verdict',
+      'Score, of 100',
+      'Build, of 100',
+      'Factor',
+      'Enclosure',
+      'Wiring',
+      'Vents',
+      'II critical',
+      'No hazard',
+      'Capacity delivered',
+      'Energy delivered',
+      'Mass',
+      'Delivered per mass',
+      'Price',
+      'Per delivered kWh, as found',
+      'Per delivered kWh, after outside work',
+      'Per delivered kWh, after all work',
+      'Over-current',
+      'Settled',
+    ]);
+  });
+
+  it('shows each zone’s worst grade by its lid: sound, then failed for the wiring', () => {
+    const wiring = gridOf(sheet).rows.find(({ label }) => label === 'Wiring');
+    expect(wiring?.cells.map(({ glyph }) => glyph)).toEqual(['sound', 'failed']);
+  });
+
+  it('says that Tarn leads in every weighting, for its verdict is better', () => {
+    expect(textsOf(sheet, 'firmness')).toEqual(
+      expect.arrayContaining([
+        'Tarn 24 leads in every weighting.',
+        'Wren 24 leads in no weighting.',
+        'The whole order stands as it does here in every weighting.',
+      ]),
+    );
+  });
+
+  it('says what it rests on and that one sample says nothing of the next', () => {
+    expect(textsOf(sheet, 'basis')).toEqual(
+      expect.arrayContaining(['Tarn 24 and Wren 24: hut 0.3.0, whole route, 7 items that both were asked.']),
+    );
+    expect(textsOf(sheet, 'basis').join(' ')).toContain('how far further samples differ is not known');
+  });
+
+  it('says of every pack how its sample was obtained', () => {
+    expect(textsOf(sheet, 'disclosure')).toEqual(
+      expect.arrayContaining([
+        'Tarn 24',
+        'Sample bought from a shop. No link of the tester’s pays a commission.',
+        'Wren 24',
+        'Invented demo: no such pack exists. Sample bought from a shop. No link of the tester’s pays a commission.',
+      ]),
+    );
+  });
+
+  it('draws score over cost with both packs, and the zones in words', () => {
+    const drawn = plots(sheet.sections.find(({ id }) => id === 'plots')?.blocks ?? []);
+    expect(drawn.map(({ drawing }) => plain(drawing.alt))).toEqual([
+      'Score against cost per delivered kWh. Tarn 24: score 100.0, EUR 200.00 per kWh; Wren 24: score 14.5–19.5, EUR 320.00 per kWh.',
+      'Zones of each pack, 0 to 100. Tarn 24: Enclosure 100, Wiring 100, Vents 100; Wren 24: Enclosure 17–68, Wiring 20, Vents 88.',
+    ]);
+  });
+
+  it('says of each run of draws how many of 100: 1 of 200 is 1, 199 of 200 is 99', () => {
+    const input = comparisonOf([wren, tarn]);
+    const [drawn] = input.firmness;
+    if (drawn === null || drawn === undefined) throw new Error('nothing was drawn');
+    const count = (leads: number[]) =>
+      makeSideBySide({ ...input, firmness: [{ ...drawn, leads, noneLeads: 0, orderHolds: 186 }] });
+    const place = drawn.packIds.indexOf(B);
+    const lines = textsOf(count(place === 0 ? [199, 1] : [1, 199]), 'firmness');
+    expect(lines).toContain('Tarn 24 leads in 99 of 100 weightings.');
+    expect(lines).toContain('Wren 24 leads in 1 of 100 weightings.');
+    expect(lines).toContain('The whole order stands as it does here in 93 of 100 weightings.');
+  });
+});
+
+describe('packs that cannot be set against one another', () => {
+  it('never ranks a short route with a whole one, and says so', () => {
+    const short = compared({ packId: C, route: 'short', nameplate: { ...WREN, name: 'Fell' } });
+    const sheet = makeSideBySide(comparisonOf([tarn, short]));
+    expect(linesOf(sheet)[0]).toBe('Rank: – (nothing to rank against) | – (nothing to rank against)');
+    expect(textsOf(sheet, 'basis').join(' ')).toContain('Packs asked on different routes');
+    expect(textsOf(sheet, 'firmness')).toContain(
+      'Fewer than two packs can be ranked against one another: there is no order to weigh.',
+    );
+  });
+
+  it('withholds the score of a pack with a stop sign and does not rank it', () => {
+    const failed = { kind: 'grade', grade: 'failed', evidence: 'seen' } as const;
+    const stop = compared({
+      packId: C,
+      nameplate: { ...WREN, name: 'Fell' },
+      answers: { ...ALL_SOUND, swollen: failed },
+    });
+    const lines = linesOf(makeSideBySide(comparisonOf([stop, tarn])));
+    expect(lines.slice(0, 5)).toEqual([
+      'Rank: – (nothing to rank against) | – (not ranked: a stop sign was found)',
+      'Verdict: No finding on this sample | Stop: treat as damaged',
+      'Score, of 100: 100.0 | withheld',
+      'Build, of 100: 100.0 | withheld',
+      'Factor: × 1.00 | withheld',
+    ]);
+  });
+
+  it('never compares EUR with USD: it says so, and each has a plot of its own', () => {
+    const abroad = compared({
+      packId: C,
+      nameplate: { ...WREN, name: 'Fell', chargeVoltageV: 28.8, currency: 'USD' },
+      answers: ALL_SOUND,
+      tests: run(98, 2500),
+    });
+    const sheet = makeSideBySide(comparisonOf([tarn, abroad]));
+    expect(textsOf(sheet, 'basis')).toContain(
+      'Prices stand in EUR and USD: amounts in different currencies are not compared.',
+    );
+    const alts = plots(sheet.sections.find(({ id }) => id === 'plots')?.blocks ?? []).map(({ drawing }) => drawing.alt);
+    expect(alts.filter((alt) => alt.startsWith('Score against cost')).map(plain)).toEqual([
+      'Score against cost per delivered kWh. Tarn 24: score 100.0, EUR 200.00 per kWh.',
+      'Score against cost per delivered kWh. Fell: score 100.0, USD 256.00 per kWh.',
+    ]);
+  });
+});
+
+describe('names and prices', () => {
+  it('tells packs of one name apart by sample, and by number where that is the same too', () => {
+    const twin = (packId: string, sample: string) => compared({ packId, nameplate: { ...WREN, sample } });
+    const sheet = makeSideBySide(comparisonOf([twin(A, '1'), twin(B, '2'), twin(C, '2')]));
+    expect(gridOf(sheet).columns).toEqual([
+      { title: 'Wren 24, sample 1', mark: 'invented demo' },
+      { title: 'Wren 24, sample 2 (1)', mark: 'invented demo' },
+      { title: 'Wren 24, sample 2 (2)', mark: 'invented demo' },
+    ]);
+    expect(textsOf(sheet, 'basis').filter((text) => text.startsWith('Wren 24'))[1]).toBe(
+      'Wren 24, sample 1 is in a tie with Wren 24, sample 2 (1) and Wren 24, sample 2 (2).',
+    );
+  });
+
+  it('prices anew without a test anew: 600 with an option of 100 makes 240 per kWh, the option not tested', () => {
+    const price = {
+      price: 600,
+      currency: 'EUR',
+      pricedOn: '2026-11-20',
+      seller: null,
+      label: 'autumn sale',
+      options: [{ label: 'heating', price: 100 }],
+      leftOut: [],
+    };
+    const sheet = makeSideBySide(comparisonOf([tarn], { prices: [price] }));
+    expect(linesOf(sheet).slice(18, 20)).toEqual([
+      'Price: EUR 600.00 (autumn sale; on 20 November 2026; with heating, not tested)',
+      'Per delivered kWh, as found: EUR 240.00',
+    ]);
+  });
+
+  it('refuses no pack, and prices that are not one a pack', () => {
+    expect(() => makeSideBySide(comparisonOf([]))).toThrow('makeSideBySide: needs 1 to 8 packs, got 0');
+    expect(() => makeSideBySide(comparisonOf([tarn], { prices: [] }))).toThrow(
+      'makeSideBySide: prices and protections must be one a pack (1), got 0 and 1',
+    );
+  });
+});
