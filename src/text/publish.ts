@@ -11,7 +11,7 @@ export const publishWords = {
   toSheet: 'Go to the sheet to close it',
 
   toShow: 'To show and to send',
-  card: { title: 'Picture card', hint: 'for a post, a thumbnail, or laid over a video' },
+  card: { title: 'Picture card', hint: 'for a post or over a video' },
   sheet: { title: 'Sheet as PDF', hint: 'the whole result, page by page' },
   owner: { title: 'Owner’s page', hint: 'before this pack is used' },
   letter: { title: 'Letter to the maker', hint: 'facts, readings, opinion apart' },

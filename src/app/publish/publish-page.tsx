@@ -30,7 +30,7 @@ export function PublishPage({ session }: { session: PackSession }) {
     >
       <p>{say.intro}</p>
       {sheet.now !== 'closed' && (
-        <div class="notice">
+        <div class="notice stack">
           <p>{say.notClosed}</p>
           <a class="button" href={hrefTo(packId, 'sheet')}>
             {say.toSheet}
@@ -79,7 +79,7 @@ function DisclosurePart({ packId, record }: { packId: string; record: Parameters
       <h2>{say.disclosure}</h2>
       <p>{disclosureOf(record).line}</p>
       {lacks.length > 0 && (
-        <div class="notice">
+        <div class="notice stack">
           <p>{lacks.join(' ')}</p>
           <a class="button" href={hrefTo(packId, 'nameplate')}>
             {say.toNameplate}

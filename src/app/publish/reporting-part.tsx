@@ -8,7 +8,7 @@ export function ReportingPart() {
     <section class="stack">
       <h2>{say.title}</h2>
       <p>{say.law}</p>
-      <ul>
+      <ul class="stack">
         {say.places.map(({ who, what }) => (
           <li key={who}>
             <strong>{who}</strong> {what}

@@ -20,9 +20,9 @@ import { cutTo, linesOf, type TextRoom } from './text-room.ts';
 const WIDTH_EM = { name: 18.5, body: 50.5, list: 49.5, quote: 49.5, small: 57.5 } as const;
 /**
  * The lower paper, US Letter, has 670 pt for text: 50 lines of 13.2 pt. Head, four subheads and the spaces between
- * paragraphs take 20 of them, a remark on letters that the typeface lacks 2. Check: tests/sheet/letter-sheet.test.ts.
+ * paragraphs take 17 of them, a remark on letters that the typeface lacks 2. Check: tests/sheet/letter-sheet.test.ts.
  */
-const FREE_LINES = 28;
+const FREE_LINES = 31;
 const GAP_LINES = 0.31;
 const MOST_LINES = { line: 2, intro: 4, reading: 3, opinion: 4, small: 3, signed: 1 } as const;
 /** A checklist's title within a sentence: half a line. */

@@ -1,11 +1,25 @@
 /**
- * How much room a text takes before any typeface is at hand: by classes of letters, each as wide as its widest member in
- * our typeface, so that nothing is ever found wider on paper. In em, the size of the letters.
+ * How much room a text takes before any typeface is at hand, in em, the size of the letters: the advance widths of our
+ * typeface (public/fonts), rounded up to a twentieth, so that nothing is found wider on paper.
  */
-const NARROW = /[ 'ijl!,.:;()[\]f{|}\-/Irt’]/;
-const WIDE = /[mwMW@%…→✓ÆŒæœ¼½¾©]/;
-const CAPITAL = /[\p{Lu}#&]/u;
-const WIDTH_EM = { narrow: 0.41, plain: 0.66, capital: 0.76, wide: 1 } as const;
+const WIDTHS_EM: readonly (readonly [number, string])[] = [
+  [0.3, " 'ijl!,.:;’"],
+  [0.4, '()[]f{|}-/Irt·'],
+  [0.55, '?svyzJacegkxL“”"*'],
+  [0.6, '0123456789+$=<>EFSTYZbdhnopqu–'],
+  [0.65, 'ACKPRVX'],
+  [0.75, 'BDGUHNOQ&#Ω'],
+  [0.9, 'mwMW@→…✓½—'],
+];
+const WIDTH_OF = new Map(
+  WIDTHS_EM.flatMap(([widthEm, letters]) => [...letters].map((letter) => [letter, widthEm] as const)),
+);
+/** Of every other letter: a capital with an accent, or a small one; one that the typeface lacks is a box of 0.6. */
+const CAPITAL = /[\p{Lu}%æœ¼¾©]/u;
+const OTHER_EM = { capital: 1, small: 0.65 } as const;
+/** Room that a cut in a long word may leave unused. */
+const WIDEST_EM = 1;
+const SPACE_EM = 0.3;
 
 export interface TextRoom {
   lines: number;
@@ -29,7 +43,7 @@ export function cutTo(text: string, { lines, widthEm }: TextRoom): string {
 
 function cutWord(word: string, { lines, widthEm }: TextRoom): string {
   const letters = [...word];
-  while (letters.length > 0 && emOf(`${letters.join('')}…`) > lines * (widthEm - WIDTH_EM.wide)) letters.pop();
+  while (letters.length > 0 && emOf(`${letters.join('')}…`) > lines * (widthEm - WIDEST_EM)) letters.pop();
   return `${letters.join('')}…`;
 }
 
@@ -43,13 +57,13 @@ function brokenAt(words: readonly string[], widthEm: number): number[] {
   let used = Number.POSITIVE_INFINITY;
   for (const word of words) {
     let width = emOf(word);
-    if (used + WIDTH_EM.narrow + width <= widthEm) {
-      used += WIDTH_EM.narrow + width;
+    if (used + SPACE_EM + width <= widthEm) {
+      used += SPACE_EM + width;
       lines[lines.length - 1] = used;
       continue;
     }
     // Each piece of a long word may leave a letter's room unused.
-    for (; width > widthEm; width -= widthEm - WIDTH_EM.wide) lines.push(widthEm);
+    for (; width > widthEm; width -= widthEm - WIDEST_EM) lines.push(widthEm);
     used = width;
     lines.push(used);
   }
@@ -63,7 +77,5 @@ function emOf(text: string): number {
 }
 
 function letterEm(letter: string): number {
-  if (NARROW.test(letter)) return WIDTH_EM.narrow;
-  if (WIDE.test(letter)) return WIDTH_EM.wide;
-  return CAPITAL.test(letter) ? WIDTH_EM.capital : WIDTH_EM.plain;
+  return WIDTH_OF.get(letter) ?? (CAPITAL.test(letter) ? OTHER_EM.capital : OTHER_EM.small);
 }

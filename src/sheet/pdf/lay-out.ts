@@ -27,6 +27,7 @@ export function layOut(desk: Desk, sheet: Sheet): Chunk[] {
         const isResult = ON_GROUND.includes(block.kind) && !section.headed && !section.wide;
         return isResult ? laid.map(onGround) : laid;
       });
+      if (section.wide) return offTheGround(chunks);
       return section.headed ? [...sectionHeadChunks(desk, section.title), ...chunks] : chunks;
     }),
   ];
@@ -37,6 +38,11 @@ const ON_GROUND: readonly Block['kind'][] = ['verdict', 'rule', 'figures', 'para
 
 function onGround(chunk: Chunk): Chunk {
   return { ...chunk, onGround: true };
+}
+
+/** The ground behind the head ends a little below it: what follows keeps clear of its edge. */
+function offTheGround(chunks: readonly Chunk[]): Chunk[] {
+  return chunks.map((chunk, place) => (place === 0 ? { ...chunk, space: chunk.space + 14 } : chunk));
 }
 
 /** The text column over the label column as well. */
