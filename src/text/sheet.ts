@@ -142,6 +142,7 @@ export const sheetWords = {
     safety: 'safety',
     stop: 'stop item',
     unlooked: 'not looked at singly',
+    spoken: (count: number) => (count === 1 ? 'voice note kept' : `${count} voice notes kept`),
     notAsked: (count: number) => `${count === 1 ? 'One item is' : `${count} items are`} not asked on this route.`,
   },
 

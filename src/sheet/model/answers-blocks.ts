@@ -30,6 +30,7 @@ function answerRow(context: SheetContext, result: ItemResult): AnswerRow {
   const findings = new Set(context.grading.findings.map(({ itemId }) => itemId));
   // A finding's note stands with the finding; it is not printed twice.
   const note = findings.has(result.itemId) ? undefined : context.record.answers[result.itemId]?.note?.trim();
+  const spoken = context.record.voices.filter(({ on }) => on.kind === 'item' && on.id === result.itemId);
   return {
     itemId: result.itemId,
     glyph: glyphOf(result),
@@ -39,6 +40,7 @@ function answerRow(context: SheetContext, result: ItemResult): AnswerRow {
       ...(item.safety ? [sheetWords.answers.safety] : []),
       ...(item.stop ? [sheetWords.answers.stop] : []),
       ...(result.unlooked ? [sheetWords.answers.unlooked] : []),
+      ...(spoken.length > 0 ? [sheetWords.answers.spoken(spoken.length)] : []),
     ],
     note: note ? { label: sheetWords.findings.note, text: note } : null,
   };

@@ -65,6 +65,9 @@ export async function packInHand(page: Page, roll: ReturnType<typeof cameraRoll>
   return { packId, photoId, stoppedId, liveId, demoId };
 }
 
+/** What is done with a record beside the way through the pack: looked at in a pack of the demo bench, which has it all. */
+const FURTHER = ['remedies', 'owner', 'publish', 'card', 'letter', 'prices', 'shoot-clock', 'second-reader'];
+
 /** Every screen of the app, and what is laid over screens, by name with the way there. */
 export function everyScreen(pack: PackInHand): [name: string, go: (page: Page) => Promise<void>][] {
   const { packId, photoId, stoppedId, demoId } = pack;
@@ -141,6 +144,24 @@ export function everyScreen(pack: PackInHand): [name: string, go: (page: Page) =
     ['why', over('/item/cell-vents', itemWords.whyItMatters)],
     ['remove-photo', over(`/photo/${photoId}`, photoWords.remove)],
     ...liveScreens(pack),
+    ...FURTHER.map((place): [string, (page: Page) => Promise<void>] => [
+      `demo-${place}`,
+      async (page) => {
+        await goTo(page, `#/${demoId}/${place}`);
+        await page.locator('main > :nth-child(2)').waitFor();
+      },
+    ]),
+    ['remedies', at('/remedies')],
+    ['publish-stopped', (page) => goTo(page, `#/${stoppedId}/publish`)],
+    ['remedies-stopped', (page) => goTo(page, `#/${stoppedId}/remedies`)],
+    ['tray', (page) => goTo(page, '#/tray')],
+    [
+      'side-by-side',
+      async (page) => {
+        await goTo(page, '#/side-by-side');
+        await page.getByRole('article').waitFor();
+      },
+    ],
     ['stopped', (page) => goTo(page, `#/${stoppedId}/make-safe`)],
     ['stopped-item', (page) => goTo(page, `#/${stoppedId}/item/${builtInItem('case-damage').id}`)],
   ];
