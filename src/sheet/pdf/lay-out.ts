@@ -17,7 +17,7 @@ export function layOut(desk: Desk, sheet: Sheet): Chunk[] {
     ...headChunks(desk, sheet.head).map(onGround),
     ...sheet.sections.flatMap((section) => {
       const chunks = section.blocks.flatMap((block, place) => {
-        const laid = blockChunks(section.wide ? wideDesk(desk) : desk, block, section.headed);
+        const laid = blockChunks(section.wide ? wideDesk(desk) : desk, block, section.headed || section.wide === true);
         // A SHA-256 stands on the page that says whose it is.
         if (section.blocks[place + 1]?.kind === 'hash') return laid.map((chunk) => ({ ...chunk, keepWithNext: true }));
         // Words that lead a section in do not stay behind when what they lead to begins on the next page.
