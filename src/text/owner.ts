@@ -7,7 +7,7 @@ export const ownerWords = {
   overline: (day: string | null) => ['Before you use this pack', ...(day === null ? [] : [day])].join(' · '),
   standingMark: 'owner’s page',
   caution: (day: string | null) =>
-    `One sample${day === null ? '' : `, as found on ${day}`}. The whole sheet says more. No certification.`,
+    `One sample${day === null ? '' : `, as found on ${day}`}. The whole sheet says more. No certification. Local codes and licensed practice come before anything on this page.`,
   lead: 'One page for whoever uses the pack. It prints on one sheet of paper.',
   toRemedies: 'To the remedies',
 
@@ -17,9 +17,8 @@ export const ownerWords = {
     workshop: 'What only a workshop does',
     never: 'What never to do',
     untested: 'What was not tested',
-    about: 'About this page',
   },
-  hazard: (title: string, harm: string) => `${title}: ${harm}`,
+  hazard: ({ title, harm, risk }: { title: string; harm: string; risk: string }) => `${title} (${risk}): ${harm}`,
   risk: (risk: RiskLevel) => `${RISK_WORDS[risk]} risk`,
   riskUpTo: (risk: RiskLevel) => `up to ${RISK_WORDS[risk]} risk, not settled`,
   noHazard: 'No way to come to harm was found. That is no promise that there is none.',
@@ -41,5 +40,4 @@ export const ownerWords = {
   noRun: 'How much energy it gives was not measured.',
   otherSamples: 'Other samples of the same model.',
   more: (count: number) => (count === 1 ? 'and one more on the sheet' : `and ${count} more on the sheet`),
-  codes: 'Local codes and licensed practice come before anything on this page.',
 };

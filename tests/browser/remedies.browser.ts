@@ -114,7 +114,13 @@ it('gives the owner’s page as a PDF of 1 page with every heading and the discl
   const file = await saved(page, sheetScreenWords.save);
   const pdf = await readPdf(file.bytes.buffer);
   expect(pdf.pages).toHaveLength(1);
-  for (const said of [...Object.values(ownerWords.sections), 'Wren 24', words.inventedDemo, ownerWords.codes]) {
+  for (const said of [
+    ...Object.values(ownerWords.sections),
+    'Wren 24',
+    words.inventedDemo,
+    'Local codes',
+    'commission',
+  ]) {
     expect(pdf.text).toContain(said);
   }
 });

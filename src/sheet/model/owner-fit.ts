@@ -11,9 +11,9 @@ export interface FitList {
 }
 
 /** The smaller of A4 and Letter, in points, less what lines gain where a word breaks otherwise than reckoned. Our choice. */
-const HEIGHT = 655;
+const HEIGHT = 662;
 const FULL_WIDTH = 475;
-const LIST_WIDTH = 352;
+const LIST_WIDTH = 462;
 
 /** Line heights and rooms of the PDF, from above (src/sheet/pdf/text-style.ts). */
 const FACES = {
@@ -23,7 +23,7 @@ const FACES = {
   small: { size: 8.3, weight: 400, leading: 11.2 },
 } as const satisfies Record<string, TextFace & { leading: number }>;
 type Face = (typeof FACES)[keyof typeof FACES];
-const HEADING_HEIGHT = 11 + 13;
+const HEADING_HEIGHT = 17 + 13;
 const ITEM_SPACE = 4;
 /** Marks, the rule under the head, and two lines on characters the typeface lacks. */
 const HEAD_REST = 66;
@@ -76,9 +76,13 @@ function listHeight(list: FitList, count: number): number {
   );
 }
 
-function headHeight({ name, line, overline, caution }: SheetHead): number {
-  const texts = [overline, line, caution].reduce((sum, text) => sum + textHeight(text, FACES.body, FULL_WIDTH), 0);
-  return textHeight(name, FACES.name, FULL_WIDTH) + texts + HEAD_REST;
+function headHeight({ name, line, overline, caution, standing }: SheetHead): number {
+  const body = [overline, line].reduce((sum, text) => sum + textHeight(text, FACES.body, FULL_WIDTH), 0);
+  const small = [standing?.text ?? '', caution].reduce(
+    (sum, text) => sum + textHeight(text, FACES.small, FULL_WIDTH),
+    0,
+  );
+  return textHeight(name, FACES.name, FULL_WIDTH) + body + small + HEAD_REST;
 }
 
 function verdictHeight({ title, line, advice }: VerdictBlock): number {

@@ -8,13 +8,14 @@ import { words } from '../../text/words.ts';
 import { disclosureOf } from './disclosure.ts';
 import { type FitList, fitOnPage, shortened } from './owner-fit.ts';
 import { remedyText } from './remedy-blocks.ts';
-import type { Section, Sheet, VerdictBlock } from './sheet.ts';
+import type { ParagraphBlock, Section, Sheet, VerdictBlock } from './sheet.ts';
 import { type SheetContext, type SheetInput, sheetContext } from './sheet-context.ts';
 import { packName, sheetHead } from './sheet-head.ts';
 
 /** Longer names are cut on this page; the sheet has them whole. Our choice: two lines of the largest face. */
 const NAME_LENGTH = 40;
 const LINE_LENGTH = 110;
+const FROM_LENGTH = 80;
 
 /**
  * "Before you use this pack": one page for the owner, made of the blocks of the sheet. Whatever does not fit is counted
@@ -36,7 +37,7 @@ export function makeOwnerSheet(input: SheetInput): Sheet {
     name,
     line: shortened(line, LINE_LENGTH),
     marks: marks.filter((mark) => mark === words.inventedDemo || mark === sheetWords.draftChecklist),
-    standing: null,
+    standing: disclosure(context),
     caution: say.caution(context.day),
   };
   const verdict = verdictBlock(context);
@@ -87,7 +88,6 @@ function listsOf(context: SheetContext): FitList[] {
       isWhole: true,
     },
     list('untested', sections.untested, untested(context)),
-    { ...list('about', sections.about, about(context)), isWhole: true },
   ];
 }
 
@@ -110,8 +110,8 @@ function hurts({ grading, hazardOf }: SheetContext): Entry[] {
       .filter(({ risk }) => risk.low === level)
       .map(({ hazardId, risk }) => {
         const { title, harm } = hazardOf(hazardId);
-        const detail = risk.high === level ? say.risk(level) : say.riskUpTo(level);
-        return { text: say.hazard(title, harm), detail };
+        const howSure = risk.high === level ? say.risk(level) : say.riskUpTo(level);
+        return { text: say.hazard({ title, harm, risk: howSure }) };
       }),
   );
 }
@@ -149,14 +149,14 @@ function hasDelivered(record: SheetContext['record']): boolean {
   }
 }
 
-function about({ record }: SheetContext): Entry[] {
+/** Who it came from may be cut, whether links pay a commission never. */
+function disclosure({ record }: SheetContext): ParagraphBlock {
   const { obtainedFrom } = record.nameplate;
-  // Who it came from may be cut, whether links pay a commission never.
   const nameplate = {
     ...record.nameplate,
-    ...(obtainedFrom !== undefined && { obtainedFrom: shortened(obtainedFrom, NAME_LENGTH) }),
+    ...(obtainedFrom !== undefined && { obtainedFrom: shortened(obtainedFrom, FROM_LENGTH) }),
   };
-  return [{ text: disclosureOf({ ...record, nameplate }).line }, { text: say.codes }];
+  return { kind: 'paragraph', text: disclosureOf({ ...record, nameplate }).line, tone: 'muted' };
 }
 
 function sectionOf({ id, title, items }: FitList): Section {

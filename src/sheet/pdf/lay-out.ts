@@ -51,6 +51,11 @@ function wideDesk(desk: Desk): Desk {
   return { ...desk, frame: { ...desk.frame, textLeft: left, textWidth: fullWidth } };
 }
 
+/** The first under the ruled ground stands clear of its lower edge. */
+function clearOfGround(chunks: Chunk[]): Chunk[] {
+  return chunks.map((chunk, place) => (place === 0 ? { ...chunk, space: 17 } : chunk));
+}
+
 /** The result stands across the full width, everything else in the text column. */
 function blockChunks(desk: Desk, block: Block, headed: boolean): Chunk[] {
   const { frame } = desk;
@@ -79,7 +84,7 @@ function blockChunks(desk: Desk, block: Block, headed: boolean): Chunk[] {
     case 'table':
       return tableChunks(desk, block);
     case 'list':
-      return listChunks(desk, block);
+      return listChunks(headed ? desk : wide, block);
     case 'quote':
       return quoteChunks(desk, block);
     case 'paragraph':
@@ -87,7 +92,7 @@ function blockChunks(desk: Desk, block: Block, headed: boolean): Chunk[] {
     case 'hash':
       return hashChunks(desk, block);
     case 'subhead':
-      return subheadChunks(desk, block.text);
+      return headed ? subheadChunks(desk, block.text) : clearOfGround(subheadChunks(wide, block.text));
     case 'result':
       return resultCardChunks(desk, block);
     case 'plot':
