@@ -8,7 +8,7 @@ export const cardWords = {
   nothingToScore: 'Nothing to score',
   shortRoute: 'short route',
   noFindings: 'Nothing that was looked at was graded weak or failed.',
-  madeWith: 'Made with Underlid',
+  madeWith: 'Made with Underlid.',
   line: (parts: readonly string[]) => parts.join(' · '),
   risk: (risk: string) => `${risk} risk`,
   legend: (number: number, text: string) => `${number} ${text}`,

@@ -3,7 +3,7 @@ import { fitText, fittedMarks } from '../../drawing/fitted-text.ts';
 import { placeMarks } from '../../drawing/place-marks.ts';
 import { cardWords as say } from '../../text/card.ts';
 import { findingPart } from './card-finding.ts';
-import { footPart, marksPart, type Part, scorePart, tapePart, verdictPart } from './card-head.ts';
+import { footPart, marksPart, type Part, SCORE_HEIGHT, scorePart, tapePart, verdictPart } from './card-head.ts';
 import type { CardModel } from './card-model.ts';
 import type { Box } from './card-photo.ts';
 
@@ -17,8 +17,8 @@ export const CARD_SIZES_PX: Readonly<Record<CardShape, { widthPx: number; height
 /** Free at every edge, so that nothing lies under a player's controls or a rounded corner. */
 const MARGIN = 72;
 /** How far an opaque strip reaches beyond what stands on it. */
-const STRIP = { x: 24, y: 18 };
-const GAP_BETWEEN = 2 * STRIP.y + 16;
+const STRIP = { x: 24, y: 15 };
+const GAP_BETWEEN = 2 * STRIP.y + 12;
 
 export interface CardDrawing {
   shape: CardShape;
@@ -63,13 +63,15 @@ const COLUMN_GAP = 2 * STRIP.x + 40;
 
 function landscapeParts(model: CardModel): Placed[] {
   const { widthPx, heightPx } = CARD_SIZES_PX.landscape;
+  const foot = footPart(model, { x: MARGIN, y: 0, width: LEFT_COLUMN, height: 190 });
+  // What the score leaves is the verdict's, however long the name is.
+  const scoreTop = heightPx - MARGIN - foot.height - GAP_BETWEEN - SCORE_HEIGHT;
   const head = stacked({ x: MARGIN, y: MARGIN, width: LEFT_COLUMN }, [
     { gap: 0, make: (at) => tapePart(model.name, { ...at, height: 116 }) },
     { gap: 18, make: (at) => marksPart(model, at) },
-    { gap: 34, make: (at) => verdictPart(model, { ...at, height: 290 }) },
+    { gap: 34, make: (at) => verdictPart(model, { ...at, height: Math.min(290, scoreTop - 30 - at.y) }) },
     { gap: 30, make: (at) => scorePart(model, at) },
   ]);
-  const foot = footPart(model, { x: MARGIN, y: 0, width: LEFT_COLUMN, height: 190 });
   const left = MARGIN + LEFT_COLUMN + COLUMN_GAP;
   const room: Box = { x: left, y: MARGIN, width: widthPx - MARGIN - left, height: heightPx - 2 * MARGIN };
   return [
@@ -96,7 +98,7 @@ function portraitParts(model: CardModel): Placed[] {
       },
     },
   ]);
-  const foot = footPart(model, { x: MARGIN, y: 0, width, height: 164 });
+  const foot = footPart(model, { x: MARGIN, y: 0, width, height: 130 });
   const bottom = atBottom(foot, { x: MARGIN, width, bottom: heightPx - MARGIN + 16 });
   const top = head.box.y + head.box.height + GAP_BETWEEN;
   const room: Box = { x: MARGIN, y: top, width, height: bottom.box.y - GAP_BETWEEN - top };
@@ -142,13 +144,15 @@ function findingParts({ findings }: CardModel, room: Box): Placed[] {
   const gaps = GAP_BETWEEN * (findings.length - 1);
   // One or two findings stand no taller than half the room, so that words and photo stay together.
   const height = Math.min((room.height - gaps) / findings.length, (room.height - GAP_BETWEEN) / 2);
-  let y = room.y;
-  return findings.map((finding) => {
-    const part = findingPart(finding, { ...room, y, height });
-    const box = { ...room, y, height: part.height };
-    y += height + GAP_BETWEEN;
-    return { box, marks: part.marks };
-  });
+  const boxes = findings.map((_, place) => ({ ...room, y: room.y + place * (height + GAP_BETWEEN), height }));
+  const all = (mostWordsSize?: number) =>
+    findings.flatMap((finding, place) => {
+      const box = boxes[place];
+      return box === undefined ? [] : [{ box, part: findingPart(finding, box, mostWordsSize) }];
+    });
+  // One voice: what the longest needs, all take.
+  const least = Math.min(...all().map(({ part }) => part.wordsSize));
+  return all(least).map(({ box, part }) => ({ box: { ...box, height: part.height }, marks: part.marks }));
 }
 
 function strip({ x, y, width, height }: Box): Mark {

@@ -13,18 +13,26 @@ const GAP = 18;
 /** Width a photo's box may take of a finding's. */
 const PHOTO_FRAC = 0.4;
 const LEGEND_HEIGHT = 28;
+const MOST_WORDS_SIZE = 36;
+const WORDS_SIZES = [MOST_WORDS_SIZE, 34, 32, 30, 28, 26, 24, 22, 20];
 
-/** One finding: its photo, then glyph and title, how it stands, the sentence or note, and what the numbers point at. */
-export function findingPart(finding: CardFinding, box: Box): Part {
+export interface FindingPart extends Part {
+  /** At which the sentence or note is set. */
+  wordsSize: number;
+}
+
+/** One finding in its box, words no larger than `mostWordsSize`: its photo, then glyph and title, how it stands, the sentence or note, and what the numbers point at. */
+export function findingPart(finding: CardFinding, box: Box, mostWordsSize = MOST_WORDS_SIZE): FindingPart {
   const photoBox =
     finding.photo === null ? null : containedBox(finding.photo, { ...box, width: box.width * PHOTO_FRAC });
   const left = box.x + (photoBox === null ? 0 : photoBox.width + 30);
-  const said = saidPart(finding, { x: left, y: box.y, width: box.x + box.width - left, height: box.height });
+  const place = { x: left, y: box.y, width: box.x + box.width - left, height: box.height };
+  const said = saidPart(finding, place, mostWordsSize);
   const photo = finding.photo === null || photoBox === null ? [] : photoMarks(finding.photo, photoBox);
-  return { marks: [...photo, ...said.marks], height: Math.max(photoBox?.height ?? 0, said.height) };
+  return { ...said, marks: [...photo, ...said.marks], height: Math.max(photoBox?.height ?? 0, said.height) };
 }
 
-function saidPart(finding: CardFinding, { x, y, width, height }: Box): Part {
+function saidPart(finding: CardFinding, { x, y, width, height }: Box, mostWordsSize: number): FindingPart {
   const titleX = x + GLYPH_WIDTH + GAP;
   const titleWidth = width - GLYPH_WIDTH - GAP;
   const title = fitText({
@@ -42,7 +50,7 @@ function saidPart(finding: CardFinding, { x, y, width, height }: Box): Part {
     width,
     height: height - headHeight - 10 - legendHeight,
     weight: 400,
-    sizes: [30, 28, 26, 24, 22, 20],
+    sizes: WORDS_SIZES.filter((size) => size <= mostWordsSize),
   });
   const legend = fitText({ text: finding.legend, width, height: LEGEND_HEIGHT, weight: 400, sizes: [20] });
   const wordsY = y + headHeight + 10;
@@ -53,5 +61,5 @@ function saidPart(finding: CardFinding, { x, y, width, height }: Box): Part {
     ...fittedMarks(words, { x, y: wordsY, ink: 'ink' }),
     ...(finding.legend === '' ? [] : fittedMarks(legend, { x, y: wordsY + words.height + 8, ink: 'muted' })),
   ];
-  return { marks, height: headHeight + 10 + words.height + legendHeight };
+  return { marks, height: headHeight + 10 + words.height + legendHeight, wordsSize: words.face.size };
 }

@@ -107,7 +107,7 @@ export function verdictPart({ verdict }: CardModel, { x, y, width, height }: Box
 const RULE_SCALE = 1.75;
 /** The rule's own figures are set larger above it; this much of its top stays empty without them. */
 const RULE_EMPTY_TOP = 16;
-const SCORE_HEIGHT = 34 + 96 + (RULE_HEIGHT - RULE_EMPTY_TOP) * RULE_SCALE;
+export const SCORE_HEIGHT = 34 + 96 + (RULE_HEIGHT - RULE_EMPTY_TOP) * RULE_SCALE;
 
 /** The score in large figures over the straight rule; a sentence where there is none. */
 export function scorePart({ score }: CardModel, { x, y, width }: Omit<Box, 'height'>): Part {
@@ -128,17 +128,19 @@ export function scorePart({ score }: CardModel, { x, y, width }: Omit<Box, 'heig
   };
 }
 
+/** Two lines. */
+const LAST_HEIGHT = 57;
+
 /** What has to stand on everything published, and where it was made. */
 export function footPart({ disclosure, caution, madeWith }: CardModel, { x, y, width, height }: Box): Part {
   const marks: Mark[] = [];
   let top = y;
   const add = (text: string, ink: 'ink' | 'muted', most: number) => {
-    const fitted = fitText({ text, width, height: most, weight: 400, sizes: [24, 22, 20] });
+    const fitted = fitText({ text, width, height: most, weight: 400, sizes: [22, 20] });
     marks.push(...fittedMarks(fitted, { x, y: top, ink }));
     top += fitted.height + 6;
   };
-  add(disclosure, 'ink', height - 6 - 62 - 6 - 31);
-  add(caution, 'muted', 62);
-  add(madeWith, 'muted', 31);
+  add(disclosure, 'ink', height - 6 - LAST_HEIGHT);
+  add([caution, madeWith].join(' '), 'muted', LAST_HEIGHT);
   return { marks, height: top - 6 - y };
 }

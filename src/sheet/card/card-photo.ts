@@ -17,8 +17,9 @@ export function containedBox({ widthPx, heightPx }: Pick<SheetPhoto, 'widthPx' |
   return { x: box.x, y: box.y, width: widthPx * scale, height: heightPx * scale };
 }
 
-/** Callout sizes that are tried, in units of a phone's pixels: a number 29 high on the card down to 9. Our choice. */
-const CALLOUT_SCALES = [1.9, 1.7, 1.5, 1.3, 1.1, 0.9, 0.75, 0.6];
+/** Callout sizes that are tried, in units of a phone's pixels: a number 24 px on the card down to 9. Our choice. */
+const CALLOUT_SCALES = [1.6, 1.5, 1.4, 1.3, 1.1, 0.9, 0.75, 0.6];
+const MOST_WORDS_SCALE = 1.15;
 /** Half a ring with its white edge, and a little ground, at scale 1. */
 const RING_ROOM = 17;
 
@@ -38,11 +39,21 @@ function calloutsFitting(photo: SheetPhoto, box: Box): Mark[] {
   const wordless = callouts.filter(({ kind }) => kind !== 'text');
   for (const shown of [callouts, wordless]) {
     for (const scale of CALLOUT_SCALES) {
-      const marks = drawnAt(shown, box, scale);
-      if (isClear(marks, box)) return marks;
+      const marks = calloutsAt(shown, box, scale);
+      if (marks.every(isFree(box))) return marks;
     }
   }
-  return drawnAt(wordless, box, Math.min(...CALLOUT_SCALES)).filter(isFree(box));
+  return calloutsAt(wordless, box, Math.min(...CALLOUT_SCALES)).filter(isFree(box));
+}
+
+/** Words on a photo hide more of it than a ring does, so they stay smaller; rings lie uppermost. */
+function calloutsAt(callouts: readonly DrawnCallout[], box: Box, scale: number): Mark[] {
+  const of = (...kinds: DrawnCallout['kind'][]) => callouts.filter(({ kind }) => kinds.includes(kind));
+  return [
+    ...drawnAt(of('outline', 'stroke', 'arrow'), box, Math.min(scale, MOST_WORDS_SCALE)),
+    ...drawnAt(of('text'), box, Math.min(scale, MOST_WORDS_SCALE)),
+    ...drawnAt(of('leader'), box, scale),
+  ];
 }
 
 function drawnAt(callouts: readonly DrawnCallout[], { width, height }: Box, scale: number): Mark[] {
@@ -63,10 +74,6 @@ function ringInside(callout: DrawnCallout, { width, height, scale }: { width: nu
   return { ...callout, points: [target, [within(ring[0], width), within(ring[1], height)] as [number, number]] };
 }
 
-function isClear(marks: Mark[], box: Box): boolean {
-  return marks.every(isFree(box));
-}
-
 /** Whether a text lies inside the photo and on no other one before it. */
 function isFree({ width, height }: Box): (mark: Mark, place: number, all: Mark[]) => boolean {
   return (mark, place, all) => {
@@ -78,6 +85,6 @@ function isFree({ width, height }: Box): (mark: Mark, place: number, all: Mark[]
   };
 }
 
-export function overlap(a: Box, b: Box): boolean {
+function overlap(a: Box, b: Box): boolean {
   return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
 }
