@@ -15,7 +15,7 @@ const WIDTH_OF = new Map(
   WIDTHS_EM.flatMap(([widthEm, letters]) => [...letters].map((letter) => [letter, widthEm] as const)),
 );
 /** Of every other letter: a capital with an accent, or a small one; one that the typeface lacks is a box of 0.6. */
-const CAPITAL = /[\p{Lu}%æœ¼¾©]/u;
+const CAPITAL = /[\p{Lu}%æœŉ¼¾©]/u;
 const OTHER_EM = { capital: 1, small: 0.65 } as const;
 /** Room that a cut in a long word may leave unused. */
 const WIDEST_EM = 1;
