@@ -107,7 +107,7 @@ export function cardFileName({ name, sample }: CardModel, shape: CardShape, grou
     .normalize('NFKD')
     .replace(/[^A-Za-z0-9]+/g, '-')
     .replace(/^-+|-+$/g, '')
-    .slice(0, 80);
+    .slice(0, 48);
   return ['underlid', plain, 'card', shape, ground]
     .filter((part) => part !== '')
     .join('-')
