@@ -73,3 +73,22 @@ function runHeight(chunks: Chunk[], place: number): number {
   while (chunks[last]?.keepWithNext && last < chunks.length - 1) last += 1;
   return chunks.slice(first, last + 1).reduce((sum, { height, space }, at) => sum + height + (at === 0 ? 0 : space), 0);
 }
+
+it('sets the head of a table of 10 again on its second page, and not on its first', () => {
+  const head = chunk(10, { keepWithNext: true });
+  const rows = [
+    chunk(40, { headAgain: head }),
+    chunk(40, { headAgain: head }),
+    chunk(40, { headAgain: head, space: 5 }),
+  ];
+  expect(tops([head, ...rows])).toEqual([
+    [0, 10, 50],
+    [0, 15],
+  ]);
+  expect(flow([head, ...rows], PAGE)[1]?.[0]?.chunk).toBe(head);
+});
+
+it('leaves the head out where a row would not fit under it', () => {
+  const head = chunk(10);
+  expect(tops([chunk(60), chunk(95, { headAgain: head })])).toEqual([[0], [0]]);
+});
