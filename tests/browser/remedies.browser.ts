@@ -16,6 +16,7 @@ import { launchBrowser } from './driver/launch.ts';
 import { emptyPhone, type Phone } from './driver/phone.ts';
 import { saved } from './driver/save.ts';
 import { atRest, button, expectTitle, goTo, tapButton, tapLink, untilSaved } from './driver/screen.ts';
+import { chooseTheme } from './driver/screens.ts';
 
 let browser: Browser;
 let phone: Phone;
@@ -85,8 +86,8 @@ it('takes a cost, shows it in the sum and on the sheet, and takes it back', asyn
 
 it('has no fault by axe, is not pushed sideways at 390 and 320 px, in both themes, on both screens and in the dialog', async () => {
   const { page } = phone;
-  for (const theme of ['dark', 'light'] as const) {
-    await page.emulateMedia({ colorScheme: theme });
+  for (const theme of ['paper', 'bench'] as const) {
+    await chooseTheme(page, theme);
     for (const place of ['remedies', 'owner'] as const) {
       await goTo(page, `#/${WREN.packId}/${place}`);
       await expectTitle(page, place === 'owner' ? ownerWords.title : say.title);
