@@ -11,7 +11,6 @@ const items = (count: number) => (count === 1 ? 'one item' : `${count} items`);
 
 /** What the comparison of packs says. */
 export const sideBySideWords = {
-  title: 'Side by side',
   overline: (day: string | null) => (day === null ? 'Side by side' : `Side by side · ${day}`),
   /** More than three names would fill the head. */
   name: (names: readonly string[]) =>
