@@ -24,6 +24,9 @@ const BY_CHANCE: Readonly<Record<string, string>> = {
   'src/sheet/model/live-tests/cell-plot-blocks.ts': 'cells',
   'src/sheet/model/live-tests/cell-working.ts': 'cells',
   'src/text/recheck-lines.ts': 'cells',
+  // Of a table.
+  'src/ui/sheet/grid-block.tsx': 'cells',
+  'src/sheet/model/side-by-side/grid-rows.ts': 'cells',
   'src/text/sheet-record.ts': 'cells',
   // Kinds of live test, which have addresses of their own, and the gate that some stand behind.
   'src/app/live-tests/kinds/cells.ts': 'cells',

@@ -1,19 +1,21 @@
 import './card/card.css';
+import type { ComponentProps } from 'preact';
 import { useState } from 'preact/hooks';
 import type { CardShape } from '../../sheet/card/card-drawing.ts';
 import { type ChosenFinding, cardModel, defaultFindings, MOST_FINDINGS } from '../../sheet/card/card-model.ts';
-import { sheetContext } from '../../sheet/model/sheet-context.ts';
+import { type SheetInput, sheetContext } from '../../sheet/model/sheet-context.ts';
 import { cardWords as say } from '../../text/card.ts';
+import { closingWords } from '../../text/closing-screens.ts';
 import { words } from '../../text/words.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { HandOver } from '../parts/hand-over.tsx';
 import { hrefTo } from '../route.ts';
-import { openSheetInput } from '../sheet/sheet-input.ts';
 import type { PackSession } from '../state/pack-session.ts';
 import { FindingChoice } from './card/finding-choice.tsx';
 import { type CardGround, makeCard } from './card/make-card.ts';
 import { useCardPreview } from './card/use-card-preview.ts';
+import { usePublishedInput } from './use-published-input.ts';
 
 const SHAPES: readonly { id: CardShape; text: string }[] = [
   { id: 'landscape', text: say.shape.landscape },
@@ -27,8 +29,21 @@ const GROUNDS: readonly { id: CardGround; text: string }[] = [
 
 /** One picture of the pack: what it will look like, what stands on it, and the file. */
 export function CardPage({ session }: { session: PackSession }) {
-  const record = session.record.value;
-  const input = openSheetInput(session, { since: null, isAsSealed: false });
+  const published = usePublishedInput(session);
+  const frame = {
+    title: say.title,
+    back: { href: hrefTo(session.packId, 'publish'), label: say.back },
+    end: session.record.value.demo && <span class="mark">{words.inventedDemo}</span>,
+  };
+  if (published !== 'reading') return <Card frame={frame} input={published.input} />;
+  return (
+    <Screen {...frame}>
+      <p role="status">{closingWords.reading}</p>
+    </Screen>
+  );
+}
+
+function Card({ frame, input }: { frame: Omit<ComponentProps<typeof Screen>, 'children'>; input: SheetInput }) {
   const [shape, setShape] = useState<CardShape>('landscape');
   const [ground, setGround] = useState<CardGround>('paper');
   const [picked, setPicked] = useState<readonly ChosenFinding[] | null>(null);
@@ -47,12 +62,7 @@ export function CardPage({ session }: { session: PackSession }) {
   }
 
   return (
-    <Screen
-      title={say.title}
-      back={{ href: hrefTo(session.packId, 'publish'), label: say.back }}
-      end={record.demo && <span class="mark">{words.inventedDemo}</span>}
-      dock={<HandOver label={say.make} make={async () => (await makeCard(card)).file} primary />}
-    >
+    <Screen {...frame} dock={<HandOver label={say.make} make={async () => (await makeCard(card)).file} primary />}>
       <div class="stack">
         <div class={`card-preview ${shape} ${ground}`}>
           {preview.url !== null && (
