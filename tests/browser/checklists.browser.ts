@@ -76,7 +76,7 @@ it('Keep lists the 2 checklists that come with the app, the 2 earlier versions a
   }
   expect(await part.locator('.lines > li:visible').count()).toBe(2);
   await part.getByText(say.earlier(2)).tap();
-  expect(await part.locator('.lines > li:visible').count()).toBe(3);
+  expect(await part.locator('.lines > li:visible').count()).toBe(4);
   expect(await button(page, say.of(say.remove, 'lfp-rack', '0.1.0')).count()).toBe(0);
   for (const width of [390, 320]) {
     await page.setViewportSize({ width, height: 844 });
