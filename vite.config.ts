@@ -83,7 +83,6 @@ export default defineConfig({
           params: { files: [{ name: 'files', accept: ['image/*', 'application/zip', '.zip'] }] },
         },
         file_handlers: [{ action: './', accept: { 'application/zip': ['.zip'] } }],
-        launch_handler: { client_mode: ['focus-existing', 'auto'] },
         background_color: '#16191C',
         theme_color: '#16191C',
         icons: [

@@ -14,16 +14,18 @@ registerRoute(new NavigationRoute(createHandlerBoundToURL('index.html')));
 registerRoute(
   ({ url }) => url.pathname === new URL('share-in', self.registration.scope).pathname,
   async ({ request }) => {
-    const sent = await request.formData();
-    const files = sent.getAll('files').filter((one) => one instanceof File);
-    const kept = await keepShared(files, Date.now()).then(
-      () => true,
-      (error: unknown) => {
-        console.error('shared in: not kept', error);
-        return false;
-      },
-    );
-    return Response.redirect(new URL(kept ? './#/tray' : './#/tray/full', self.registration.scope).href, 303);
+    const to = (place: string) => Response.redirect(new URL(place, self.registration.scope).href, 303);
+    try {
+      const sent = await request.formData();
+      await keepShared(
+        sent.getAll('files').filter((one) => one instanceof File),
+        Date.now(),
+      );
+      return to('./#/tray');
+    } catch (error) {
+      console.error('shared in: not kept', error);
+      return to('./#/tray/full');
+    }
   },
   'POST',
 );

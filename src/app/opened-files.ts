@@ -4,6 +4,9 @@ import { goTo } from './route.ts';
 /** Bundles that the platform opened with Underlid, or that were shared in, until they are restored or let go. */
 export const openedFiles = signal<File[]>([]);
 
+/** How many of the files opened last could not be read. */
+export const unreadCount = signal(0);
+
 /** The part of the launch queue that is used; browsers of phones mostly have none. */
 interface LaunchQueue {
   setConsumer(consume: (launch: { files?: readonly FileSystemFileHandle[] }) => void): void;
@@ -18,10 +21,8 @@ export function watchOpenedFiles(): void {
 }
 
 async function openFiles(handles: readonly FileSystemFileHandle[]): Promise<void> {
-  try {
-    openedFiles.value = await Promise.all(handles.map((handle) => handle.getFile()));
-    goTo('#/keep/restore');
-  } catch (error) {
-    console.error('opened file: not read', error);
-  }
+  const read = await Promise.allSettled(handles.map((handle) => handle.getFile()));
+  openedFiles.value = read.flatMap((one) => (one.status === 'fulfilled' ? [one.value] : []));
+  unreadCount.value = read.length - openedFiles.value.length;
+  goTo('#/keep/restore');
 }

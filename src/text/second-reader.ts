@@ -64,7 +64,6 @@ export const secondReaderWords = {
     begins: 'Second reader',
     begun: (name: string) => `${name}: begun`,
     answer: (number: number, item: string) => `Second reader ${number}: ${item}`,
-    finished: (name: string) => `${name}: finished`,
     takenOut: (name: string) => `${name}: taken out`,
   },
 } as const;

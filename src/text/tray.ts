@@ -5,7 +5,7 @@ export const trayWords = {
   none: 'Nothing waits in the tray.',
   noneHint: 'In the camera or gallery choose Share, then Underlid (once Underlid is installed). Or pick photos here.',
   add: 'Pick photos',
-  full: 'Not everything that was shared could be kept: this phone has no room. Free some space, then share it again.',
+  full: 'Not everything that was shared could be kept. If this phone is full, free some space; then share it again from the app it came from.',
   notKept: 'This phone has no room for these files. Free some space, then pick them again.',
   pack: 'Into which pack',
   noPack: 'There is no pack on the bench yet. Begin one; what waits here stays.',
@@ -17,6 +17,10 @@ export const trayWords = {
     count === 0 ? 'Tick what belongs together' : count === 1 ? 'Put 1 photo there' : `Put ${count} photos there`,
   putDone: (count: number, pack: string) =>
     count === 1 ? `✓ 1 photo is in ${pack}.` : `✓ ${count} photos are in ${pack}.`,
+  wasThere: (count: number) =>
+    count === 1
+      ? 'One of them was in this pack already and stays where it was.'
+      : `${count} of them were in this pack already and stay where they were.`,
   takeOut: 'Take the ticked ones out',
   takeOutAsk: (count: number) =>
     count === 1
@@ -29,5 +33,9 @@ export const trayWords = {
   notOpened: 'This pack cannot be opened here: its checklist is not on this phone.',
   busy: (name: string) => `Taking in ${name} …`,
   opened: (name: string) => `${name} was opened with Underlid. It is checked whole before anything is taken in.`,
+  openedUnread: (count: number) =>
+    count === 1
+      ? 'A file that was opened with Underlid could not be read. Choose it below instead.'
+      : `${count} files that were opened with Underlid could not be read. Choose them below instead.`,
   takeIn: (name: string) => `Restore ${name}`,
 };

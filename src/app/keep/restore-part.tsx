@@ -4,7 +4,7 @@ import { formatPercent } from '../../text/format-number.ts';
 import { keepWords as say } from '../../text/keep.ts';
 import { trayWords } from '../../text/tray.ts';
 import { writeProblems } from '../../text/words.ts';
-import { openedFiles } from '../opened-files.ts';
+import { openedFiles, unreadCount } from '../opened-files.ts';
 import { refreshBench } from '../state/bench.ts';
 import { problemOf } from '../state/kept.ts';
 import { vanished } from '../state/vanished.ts';
@@ -47,6 +47,7 @@ export function RestorePart() {
   function takeOpened(): File[] {
     const files = openedFiles.value;
     openedFiles.value = [];
+    unreadCount.value = 0;
     return files;
   }
   function watched(step: 'checking' | 'takingIn') {
@@ -118,6 +119,11 @@ export function RestorePart() {
           {now.now === 'said' && (
             <p class="notice calm" role="status">
               {now.sentence}
+            </p>
+          )}
+          {unreadCount.value > 0 && (
+            <p class="notice calm" role="status">
+              {trayWords.openedUnread(unreadCount.value)}
             </p>
           )}
           {openedFiles.value.length > 0 && (

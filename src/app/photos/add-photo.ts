@@ -11,7 +11,8 @@ export interface PhotoPurpose {
   detail: boolean;
 }
 export type Added =
-  | { ok: true; photoId: string }
+  /** `wasThere`: the same picture was in the pack already, and stays in the place it had. */
+  | { ok: true; photoId: string; wasThere: boolean }
   | { ok: false; problem: IntakeProblem | 'notSaved' | 'dropped'; fileName: string };
 
 /** The file being taken in, for the screen; null at rest. */
@@ -26,8 +27,10 @@ export async function addPhoto(session: PackSession, file: File, purpose: PhotoP
     const keepOriginal = session.record.value.keepOriginals;
     const intake = await takeInPhoto(file, { detail: purpose.detail, keepOriginal }, { signal: abort.signal });
     if (!intake.ok) return { ok: false, problem: intake.problem, fileName: file.name };
+    const { sha256 } = intake.photo;
+    const wasThere = session.record.value.photos.some(({ id }) => id === sha256);
     const saved = await write(session, intake.photo, purpose);
-    if (saved) return { ok: true, photoId: intake.photo.sha256 };
+    if (saved) return { ok: true, photoId: sha256, wasThere };
     // A closed sheet held it back, and the person chose to drop it.
     const problem = session.saving.value.now === 'notSaved' ? 'notSaved' : 'dropped';
     return { ok: false, problem, fileName: file.name };
@@ -45,7 +48,7 @@ function write(session: PackSession, photo: TakenIn, { zone, itemId, detail }: P
   return session.put({
     puts,
     // What Make safe rests on is not taken out by an Undo pressed somewhere else.
-    ...(zone !== 'make-safe' && { undoLabel: photoWords.added }),
+    ...(zone !== 'make-safe' && puts.length > 0 && { undoLabel: photoWords.added }),
     photos: [
       { sha256, shelf: 'photos', content: { type, bytes } },
       { sha256, shelf: 'thumbs', content: { type: thumb.type, bytes: thumb.bytes } },

@@ -2,17 +2,20 @@ import { useState } from 'preact/hooks';
 import type { Named } from '../../schema/live-tests/live-tests.ts';
 import { type Offer, offerSchema } from '../../schema/offer.ts';
 import { randomId } from '../../storage/open-store.ts';
+import { fieldWords } from '../../text/fields.ts';
 import { localDay } from '../../text/format-day.ts';
 import { pricesWords as say } from '../../text/prices.ts';
 import { words } from '../../text/words.ts';
 import { Dialog } from '../../ui/dialog.tsx';
 import { DayField } from '../../ui/fields/day-field.tsx';
-import { NumberField } from '../../ui/fields/number-field.tsx';
+import { Field } from '../../ui/fields/field.tsx';
+import { readNumber } from '../../ui/fields/read-number.ts';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { nowMs, utcOffsetMinutes } from '../clock.ts';
 import { limitProblem } from '../parts/limit-problem.ts';
 import { notNegative } from '../parts/shown-number.ts';
 import type { PackSession } from '../state/pack-session.ts';
+import { isProvisional } from '../state/provisional.ts';
 
 interface OfferDialogProps {
   session: PackSession;
@@ -26,14 +29,17 @@ interface OfferDialogProps {
 export function OfferDialog({ session, kind, offer, onClose }: OfferDialogProps) {
   const { nameplate } = session.record.value;
   const [label, setLabel] = useState(offer?.label ?? '');
-  const [price, setPrice] = useState<number | null>(offer?.price ?? null);
+  const [typed, setTyped] = useState(offer ? String(offer.price) : '');
   const [currency, setCurrency] = useState(offer ? (offer.currency ?? '') : (nameplate.currency ?? ''));
   const [pricedOn, setPricedOn] = useState(
     offer ? (offer.pricedOn ?? '') : localDay(nowMs.peek(), utcOffsetMinutes(nowMs.peek())),
   );
   const [seller, setSeller] = useState(offer?.seller ?? '');
   const asked = say.dialog[kind];
-  const complete = price !== null && (kind === 'price' || label !== '');
+  const price = readNumber(typed);
+  const wrong = wrongPrice(price, typed, currency);
+  const isCurrency = currency === '' || /^[A-Z]{3}$/.test(currency);
+  const complete = typeof price === 'number' && wrong === null && isCurrency && (kind === 'price' || label !== '');
 
   function save() {
     const v = {
@@ -45,7 +51,8 @@ export function OfferDialog({ session, kind, offer, onClose }: OfferDialogProps)
       currency: currency === '' ? undefined : currency,
       pricedOn: pricedOn === '' ? undefined : pricedOn,
       seller: seller === '' ? undefined : seller,
-      made: offer?.made ?? null,
+      // A stamp that stands in for one being drawn is never written.
+      made: offer === null || isProvisional(offer.made) ? null : offer.made,
     };
     void session.put({
       puts: [{ subject: 'offer', part: offer?.id ?? randomId(), v: withoutUndefined(v) }],
@@ -64,24 +71,29 @@ export function OfferDialog({ session, kind, offer, onClose }: OfferDialogProps)
         {...(kind === 'price' && { placeholder: say.asTested })}
       />
       <div class="pair">
-        <NumberField
-          id="offer-price"
-          owner={`${session.packId}/${offer?.id ?? kind}`}
-          label={asked.amount}
-          unit={currency}
-          value={price}
-          onChange={setPrice}
-          check={(value) => notNegative(value) ?? limitProblem(offerSchema.entries.price, value, { unit: currency })}
-        />
-        <TextField
-          id="offer-currency"
-          label={say.currency}
-          value={currency}
-          onChange={(text) => setCurrency(text.toUpperCase())}
-          check={(text) => (text === '' || /^[A-Za-z]{3}$/.test(text) ? null : say.currencyWrong)}
-          owner={`${session.packId}/${offer?.id ?? kind}`}
-          maxLength={3}
-        />
+        <Field id="offer-price" label={asked.amount} wrong={wrong}>
+          <input
+            id="offer-price"
+            type="text"
+            inputMode="decimal"
+            autocomplete="off"
+            value={typed}
+            aria-invalid={wrong !== null}
+            onInput={(event) => setTyped(event.currentTarget.value)}
+          />
+          <span class="unit">{currency}</span>
+        </Field>
+        <Field id="offer-currency" label={say.currency} wrong={isCurrency ? null : say.currencyWrong}>
+          <input
+            id="offer-currency"
+            type="text"
+            autocomplete="off"
+            maxLength={3}
+            value={currency}
+            aria-invalid={!isCurrency}
+            onInput={(event) => setCurrency(event.currentTarget.value.toUpperCase())}
+          />
+        </Field>
         <DayField id="offer-on" label={say.pricedOn} value={pricedOn} onChange={setPricedOn} />
         <TextField id="offer-seller" label={say.seller} value={seller} onChange={setSeller} />
       </div>
@@ -95,6 +107,13 @@ export function OfferDialog({ session, kind, offer, onClose }: OfferDialogProps)
       </div>
     </Dialog>
   );
+}
+
+/** What is wrong with a price as typed; nothing is while the box is empty. */
+function wrongPrice(price: ReturnType<typeof readNumber>, typed: string, currency: string): string | null {
+  if (price === 'empty') return null;
+  if (price === null) return fieldWords.notANumber(typed.trim());
+  return notNegative(price) ?? limitProblem(offerSchema.entries.price, price, { unit: currency });
 }
 
 function withoutUndefined(value: object): object {

@@ -3,11 +3,12 @@ import '../../ui/sheet/sheet.css';
 import type { FinishedReading } from '../../grading/finished-readings.ts';
 import { readingBlocks } from '../../sheet/model/second-reading-blocks.ts';
 import { secondReaderWords as say } from '../../text/second-reader.ts';
+import { SavedMark } from '../../ui/saved-mark.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { SheetBlock } from '../../ui/sheet/sheet-block.tsx';
+import { NotSaved } from '../parts/not-saved.tsx';
 import { hrefTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
-import { OwnSavedLine } from './own-saved-line.tsx';
 
 /** How a finished reading agrees with the record: the same blocks as on the sheet. */
 export function AgreementPage({ session, reading }: { session: PackSession; reading: FinishedReading }) {
@@ -24,7 +25,10 @@ export function AgreementPage({ session, reading }: { session: PackSession; read
       dockClass="two-rows"
       dock={
         <>
-          <OwnSavedLine session={session} />
+          <div class="saved-line">
+            <NotSaved session={session} />
+            <SavedMark now={session.saving.value.now} />
+          </div>
           <a class="button primary" href={hrefTo(session.packId, 'sheet')}>
             {say.toSheet}
           </a>

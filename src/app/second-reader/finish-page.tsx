@@ -22,7 +22,7 @@ export function FinishPage({ session, reader, number }: FinishPageProps) {
       dock={
         <>
           <OwnSavedLine session={session} />
-          <button type="button" class="button primary" onClick={() => void finishReading(session, reader, number)}>
+          <button type="button" class="button primary" onClick={() => void finishReading(session, reader)}>
             {say.finish(0)}
           </button>
         </>

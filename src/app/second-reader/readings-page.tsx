@@ -84,7 +84,7 @@ function Reading({ session, reader, number, shownIds, finished }: ReadingProps) 
     });
   async function finish() {
     setAsking(false);
-    if (await finishReading(session, reader, number)) goTo(href);
+    if (await finishReading(session, reader)) goTo(href);
   }
   return (
     <div class="card stack">

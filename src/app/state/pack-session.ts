@@ -15,6 +15,7 @@ import { gradeWhenChanged } from './grade-when-changed.ts';
 import { newestWritten, provisionalEntries } from './provisional.ts';
 import { isMended, nextPast } from './refused-changes.ts';
 import { store } from './store.ts';
+import { holdUnshown, releaseUnshown } from './unsaved-sessions.ts';
 
 export interface PendingChange {
   puts: Put[];
@@ -56,6 +57,7 @@ export class PackSession {
   /** Of the steps this session has written, oldest first: whether one left the sheet as it is. */
   private readonly stepsAround: boolean[] = [];
   private running: Promise<void> | null = null;
+  private isUndoing = false;
   /** Something else has written since the entries were read. */
   private isStale = false;
 
@@ -97,6 +99,7 @@ export class PackSession {
   }
 
   private async putAsItIs(change: PendingChange): Promise<boolean> {
+    holdUnshown(this);
     this.waiting.push(change);
     // At one stroke: nobody may take what is not written yet for saved.
     batch(() => {
@@ -105,6 +108,7 @@ export class PackSession {
       this.takenBack.value = null;
     });
     await this.flush();
+    releaseUnshown(this);
     return !this.waiting.includes(change);
   }
 
@@ -131,13 +135,25 @@ export class PackSession {
     while (this.waiting.length > 0 && this.saving.value.now === 'saving');
   }
 
+  /** One step, however quickly it is tapped again: the next is only known once this one is taken back. */
   async undo(): Promise<void> {
+    if (this.isUndoing) return;
+    this.isUndoing = true;
+    try {
+      await this.undoOnce();
+    } finally {
+      this.isUndoing = false;
+    }
+  }
+
+  private async undoOnce(): Promise<void> {
     await this.flush();
     const saving = this.saving.value;
     // What the records refuse stays refused, and is no step of theirs: those that stand are taken back all the same.
     if (saving.now === 'saving' || (saving.now === 'notSaved' && saving.problem !== 'refused')) return;
     const leavesTheSheet = this.stepsAround.at(-1) === true;
-    if (this.record.value.sheet.now === 'closed' && !leavesTheSheet) await this.holdBack('undo');
+    // Not waited for: it ends with a word of the person's.
+    if (this.record.value.sheet.now === 'closed' && !leavesTheSheet) void this.holdBack('undo');
     else await this.takeStepBack([]);
   }
 
@@ -151,6 +167,7 @@ export class PackSession {
       this.saving.value = this.atRest();
     });
     for (const { change, done } of held) done(reason !== null && (await this.writeWithReason(change, reason)));
+    releaseUnshown(this);
   }
 
   /** The first of them opens the sheet, in one transaction with it; the rest finds it open. */
@@ -161,6 +178,7 @@ export class PackSession {
   }
 
   private holdBack(change: PendingChange | 'undo'): Promise<boolean> {
+    holdUnshown(this);
     return new Promise((done) => {
       this.held.push({ change, done });
       batch(() => {

@@ -36,6 +36,16 @@ export function showSession(session: PackSession | null): void {
   held.value = isLeft ? [...others, before] : others;
 }
 
+/** A session that is written to though another pack is shown, by work begun before that: held until it is all written. */
+export function holdUnshown(session: PackSession): void {
+  if (shown.peek() !== session && !held.peek().includes(session)) held.value = [...held.peek(), session];
+}
+
+export function releaseUnshown(session: PackSession): void {
+  if (shown.peek() !== session && session.unsaved.length === 0)
+    held.value = held.peek().filter((one) => one !== session);
+}
+
 /** The session of a pack that still has something to be written. */
 export function heldSession(packId: string): PackSession | null {
   return held.peek().find((one) => one.packId === packId && one.unsaved.length > 0) ?? null;

@@ -70,6 +70,7 @@ function Place({ session, files, onSaid }: PutIntoPackProps & { session: PackSes
   async function put() {
     const wrong: string[] = [];
     let doneCount = 0;
+    let thereCount = 0;
     for (const { id } of files) {
       const file = await sharedFile(id);
       if (file === null) continue;
@@ -77,6 +78,7 @@ function Place({ session, files, onSaid }: PutIntoPackProps & { session: PackSes
       if (added.ok) {
         await dropShared(id);
         doneCount++;
+        if (added.wasThere) thereCount++;
       } else if (added.problem === 'notSaved') {
         const { saving } = session;
         wrong.push(writeProblems[saving.value.now === 'notSaved' ? saving.value.problem : 'failed']);
@@ -86,7 +88,11 @@ function Place({ session, files, onSaid }: PutIntoPackProps & { session: PackSes
     }
     await lookInTray();
     const { name = '', sample = '' } = session.record.value.nameplate;
-    onSaid([...(doneCount === 0 ? [] : [say.putDone(doneCount, words.packLabel(name, sample))]), ...wrong]);
+    onSaid([
+      ...(doneCount === 0 ? [] : [say.putDone(doneCount, words.packLabel(name, sample))]),
+      ...(thereCount === 0 ? [] : [say.wasThere(thereCount)]),
+      ...wrong,
+    ]);
   }
 
   return (

@@ -27,12 +27,19 @@ export async function record(): Promise<Recording | VoiceProblem> {
   if (typeof MediaRecorder === 'undefined' || navigator.mediaDevices?.getUserMedia === undefined) return 'cannot';
   const type = VOICE_TYPES.find((one) => MediaRecorder.isTypeSupported(one));
   if (type === undefined) return 'cannot';
+  let stream: MediaStream;
   try {
-    const stream = await navigator.mediaDevices.getUserMedia({ audio: true });
+    stream = await navigator.mediaDevices.getUserMedia({ audio: true });
+  } catch (error) {
+    console.warn('voice: no microphone', error);
+    return error instanceof DOMException && error.name === 'NotFoundError' ? 'noMicrophone' : 'denied';
+  }
+  try {
     return recordingOf(stream, type);
   } catch (error) {
     console.warn('voice: not recorded', error);
-    return error instanceof DOMException && error.name === 'NotFoundError' ? 'noMicrophone' : 'denied';
+    for (const track of stream.getTracks()) track.stop();
+    return 'failed';
   }
 }
 
@@ -49,11 +56,17 @@ function recordingOf(stream: MediaStream, type: VoiceType): Recording {
     atMost = true;
     stop();
   }, MAX_VOICE_S * 1000);
+  // A page that is hidden may be ended without another word: what was said so far is kept first.
+  const hidden = () => {
+    if (document.visibilityState === 'hidden') stop();
+  };
+  document.addEventListener('visibilitychange', hidden);
   const done = new Promise<Awaited<Recording['done']>>((resolve) => {
     recorder.ondataavailable = ({ data }) => pieces.push(data);
     recorder.onerror = (event) => console.warn('voice: recorder failed', event);
     recorder.onstop = () => {
       clearTimeout(longest);
+      document.removeEventListener('visibilitychange', hidden);
       for (const track of stream.getTracks()) track.stop();
       const durationS = Math.min((performance.now() - beganAtMs) / 1000, MAX_VOICE_S);
       if (dropped) resolve({ ok: false, problem: 'dropped' });

@@ -19,14 +19,28 @@ export function VoicePart({ session, on }: VoicePartProps) {
   const [recording, setRecording] = useState<Recording | null>(null);
   const [said, setSaid] = useState<string | null>(null);
   const running = useRef<Recording | null>(null);
+  /** Asked for, and not begun or refused yet. */
+  const starting = useRef(false);
+  const left = useRef(false);
   // Left while it runs, it is kept as far as it goes: a word lost is worse than one too many.
-  useEffect(() => () => running.current?.stop(), []);
+  useEffect(
+    () => () => {
+      left.current = true;
+      running.current?.stop();
+    },
+    [],
+  );
   const notes = session.record.value.voices.filter((voice) => voice.on.kind === on.kind && voice.on.id === on.id);
 
   async function begin() {
+    if (starting.current || running.current !== null) return;
     setSaid(null);
+    starting.current = true;
     const begun = await record();
+    starting.current = false;
     if (typeof begun === 'string') return setSaid(say.problems[begun]);
+    // Nobody may be listened to on a screen that does not say so.
+    if (left.current) return begun.drop();
     running.current = begun;
     setRecording(begun);
     const done = await begun.done;

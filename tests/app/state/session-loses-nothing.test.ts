@@ -1,7 +1,7 @@
 import { effect } from '@preact/signals';
-import { expect, it } from 'vitest';
+import { afterEach, expect, it } from 'vitest';
 import { setStore } from '../../../src/app/state/store.ts';
-import { heldSession, showSession } from '../../../src/app/state/unsaved-sessions.ts';
+import { heldSession, letGo, sessionsInHand, showSession } from '../../../src/app/state/unsaved-sessions.ts';
 import { writeBack } from '../../../src/app/state/write-back.ts';
 import type { Entry } from '../../../src/schema/entry.ts';
 import type { Store } from '../../../src/storage/store.ts';
@@ -17,6 +17,9 @@ const fullPhone = (store: Store): Store => ({
   ...store,
   write: async () => ({ ok: false, problem: 'quotaFull', detail: '' }),
 });
+
+// What one test could not write is nothing to the next.
+afterEach(() => letGo(HUT));
 
 it('writes what is put at the very moment at which the change before is called saved', async () => {
   const { store, session } = await hutSession();
@@ -96,5 +99,23 @@ it('keeps the only copy in hand when it cannot be written back', async () => {
   expect(await writeBack()).toBe('quotaFull');
   expect(session.entries.value).toHaveLength(23);
   expect(session.unsaved).toEqual([tidyIs('failed')]);
+  showSession(null);
+});
+
+it('holds a pack that is written to though another is shown until that is written: 1 held, then 0', async () => {
+  const { session } = await hutSession();
+  const put = session.put(tidyIs('weak'));
+  expect(sessionsInHand()).toEqual([session]);
+  expect(await put).toBe(true);
+  expect(sessionsInHand()).toEqual([]);
+});
+
+it('takes one step back however quickly Undo is tapped again: the first of two answers stands', async () => {
+  const { session } = await hutSession();
+  showSession(session);
+  await session.put({ ...tidyIs('weak'), undoLabel: 'tidy: weak' });
+  await session.put({ ...tidyIs('failed'), undoLabel: 'tidy: failed' });
+  await Promise.all([session.undo(), session.undo()]);
+  expect(session.record.value.answers.tidy).toMatchObject({ grade: 'weak' });
   showSession(null);
 });
