@@ -14,6 +14,14 @@ export interface Change {
   definition?: { sha256: string; text: string };
   /** Words for the undo button, e.g. "Cell vents: weak"; absent for a change that cannot be taken back. */
   undoLabel?: string;
+  /** Steps that touched these entries can be taken back no more once this is written. */
+  endsUndoOf?: readonly EntriesBeginning[];
+}
+
+/** Entries of one subject whose part begins so. */
+export interface EntriesBeginning {
+  subject: string;
+  partBegins: string;
 }
 
 /** A value to write, or `gone` for a tombstone. A value that holds `made: null` gets the stamp drawn for it. */

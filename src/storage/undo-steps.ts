@@ -3,6 +3,7 @@ import { canonicalJson } from '../record/canonical-json.ts';
 import type { Entry } from '../schema/entry.ts';
 import type { Stamp } from '../schema/stamp.ts';
 import { rangeUnder } from './pack-range.ts';
+import type { EntriesBeginning } from './store.ts';
 import type { StoredClock } from './stored-clock.ts';
 
 /** Steps kept a pack. DESIGN §9. */
@@ -34,6 +35,23 @@ export async function keepStep(tx: IDBTransaction, packId: string, at: string, s
   if (count <= MAX_STEPS) return;
   const oldest = await promisifyRequest(steps.getAllKeys(rangeUnder(packId), count - MAX_STEPS));
   for (const key of oldest) steps.delete(key);
+}
+
+/** Lets go every step that touched one of these entries, whichever tab made it. */
+export async function dropSteps(
+  tx: IDBTransaction,
+  packId: string,
+  touched: readonly EntriesBeginning[],
+): Promise<void> {
+  const isTouched = ({ key: [, subject, part] }: Entry) =>
+    touched.some((one) => one.subject === subject && part.startsWith(one.partBegins));
+  const request = tx.objectStore('undo').openCursor(rangeUnder(packId));
+  for (;;) {
+    const cursor = await promisifyRequest(request);
+    if (cursor === null) return;
+    if ((cursor.value as UndoStep).rows.some(({ after }) => isTouched(after))) cursor.delete();
+    cursor.continue();
+  }
 }
 
 export async function newestLabel(tx: IDBTransaction, packId: string, tab: Tab): Promise<string | null> {

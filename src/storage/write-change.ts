@@ -11,7 +11,7 @@ import { LOG_TYPE } from './log-type.ts';
 import { storable } from './storable.ts';
 import type { Change, NewPhotoBytes, Put, Shelf } from './store.ts';
 import { clockIn, type Writer } from './stored-clock.ts';
-import { keepStep } from './undo-steps.ts';
+import { dropSteps, keepStep } from './undo-steps.ts';
 import { voiceTypeOf } from './voice-type.ts';
 
 /** Stores a change touches: bytes and definitions only when it brings some. */
@@ -50,6 +50,8 @@ export async function writeChange(tx: IDBTransaction, change: Change, writer: Wr
   if (change.undoLabel !== undefined) {
     await keepStep(tx, packId, at, { label: change.undoLabel, rows, tab: writer.tabId });
   }
+
+  if (change.endsUndoOf !== undefined) await dropSteps(tx, packId, change.endsUndoOf);
 
   const cards = tx.objectStore('cards');
   const isNewPack = (await promisifyRequest(cards.getKey(packId))) === undefined;

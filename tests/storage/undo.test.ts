@@ -91,3 +91,16 @@ it('writes nothing when the card cannot be computed', async () => {
   expect(await store.entriesOf(PACK)).toEqual(before);
   expect(await store.undoLabel(PACK)).toBe('a');
 });
+
+it('takes back no more what a change has ended the undo of: of 3 steps the 1 that touched none of it stays', async () => {
+  const store = await storeOn(newPhone());
+  await written(store, change([answer('a', 'weak')], { undoLabel: 'a' }));
+  await written(store, change([answer('b-1', 'weak')], { undoLabel: 'b 1' }));
+  await written(store, change([answer('b-2', 'weak'), answer('c', 'weak')], { undoLabel: 'b 2 and c' }));
+  await written(store, change([answer('d', 'sound')], { endsUndoOf: [{ subject: 'answer', partBegins: 'b-' }] }));
+  expect(await store.undoLabel(PACK)).toBe('a');
+  await store.undo(PACK, cardOf(PACK));
+  expect(await store.undoLabel(PACK)).toBeNull();
+  const grades = new Map((await store.entriesOf(PACK)).map(({ key, v }) => [key[2], gradeOf(v)]));
+  expect(Object.fromEntries(grades)).toMatchObject({ a: null, 'b-1': 'weak', 'b-2': 'weak', c: 'weak', d: 'sound' });
+});

@@ -10,5 +10,11 @@ export function finishReading(session: PackSession, reader: RecordSecondReader):
   // A stamp that stands in for one being drawn is never written.
   const made = isProvisional(stored.made) ? null : stored.made;
   const v = { ...stored, made, finishedAtMs: momentAfterMs(session.record.value, nowMs.peek()) };
-  return session.put({ puts: [{ subject: 'secondReader', part: id, v }] });
+  return session.put({
+    puts: [{ subject: 'secondReader', part: id, v }],
+    endsUndoOf: [
+      { subject: 'secondReader', partBegins: id },
+      { subject: 'secondAnswer', partBegins: `${id}/` },
+    ],
+  });
 }

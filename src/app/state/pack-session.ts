@@ -5,7 +5,7 @@ import type { PackRecord } from '../../record/pack-record.ts';
 import { isOfTheSheet } from '../../record/sealed-entries.ts';
 import type { Entry } from '../../schema/entry.ts';
 import type { PackCard } from '../../schema/pack-card.ts';
-import type { NewPhotoBytes, Put, WriteProblem } from '../../storage/store.ts';
+import type { Change, NewPhotoBytes, Put, WriteProblem } from '../../storage/store.ts';
 import { cardOf } from '../card-of.ts';
 import { takeMarkPuts, unwrittenMarks } from '../shoot-clock/take-marks.ts';
 import { refreshBench } from './bench.ts';
@@ -22,6 +22,7 @@ export interface PendingChange {
   photos?: NewPhotoBytes[];
   undoLabel?: string;
   definition?: { sha256: string; text: string };
+  endsUndoOf?: Change['endsUndoOf'];
 }
 export type Saving = { now: 'saved' | 'saving' } | { now: 'notSaved'; problem: WriteProblem };
 
@@ -55,7 +56,7 @@ export class PackSession {
   private waiting: PendingChange[] = [];
   private held: Held[] = [];
   /** Of the steps this session has written, oldest first: whether one left the sheet as it is. */
-  private readonly stepsAround: boolean[] = [];
+  private stepsAround: boolean[] = [];
   private running: Promise<void> | null = null;
   private isUndoing = false;
   /** Something else has written since the entries were read. */
@@ -254,7 +255,7 @@ export class PackSession {
 
   /** One change in one transaction; null, or why it could not be written. */
   private async write(change: PendingChange, record: PackRecord): Promise<WriteProblem | null> {
-    const { puts, photos, undoLabel, definition } = change;
+    const { puts, photos, undoLabel, definition, endsUndoOf } = change;
     const result = await store().write({
       packId: this.packId,
       puts,
@@ -262,12 +263,17 @@ export class PackSession {
       ...(photos && { photos }),
       ...(undoLabel !== undefined && { undoLabel }),
       ...(definition && { definition }),
+      ...(endsUndoOf && { endsUndoOf }),
     });
     if (!result.ok) return result.problem;
     this.stored = withWritten(this.stored, result.entries);
     if (undoLabel !== undefined) {
       this.undoLabel.value = undoLabel;
       this.stepsAround.push(!puts.some(({ subject, part }) => isOfTheSheet([this.packId, subject, part])));
+    }
+    if (endsUndoOf !== undefined) {
+      this.stepsAround = [];
+      this.undoLabel.value = await store().undoLabel(this.packId);
     }
     return null;
   }
