@@ -2,6 +2,7 @@ import { sha256Hex } from '../../photos/sha256-hex.ts';
 import type { NewPhotoBytes, WriteProblem } from '../../storage/store.ts';
 import { cardFromEntries } from '../card-of.ts';
 import { utcOffsetMinutes } from '../clock.ts';
+import { loadTypeface } from '../load-typeface.ts';
 import { refreshBench } from '../state/bench.ts';
 import { builtInDefinition, type LoadedDefinition } from '../state/definitions.ts';
 import { eraseFromPhone } from '../state/kept.ts';
@@ -12,7 +13,7 @@ import type { DemoPack } from './demo-pack.ts';
 import { DIPPER } from './dipper.ts';
 import { entriesOf } from './entries-of.ts';
 import { readDemoLog } from './live/read-demo-log.ts';
-import { loadTypeface, type PaintedPicture, paintPicture } from './paint-picture.ts';
+import { type PaintedPicture, paintPicture } from './paint-picture.ts';
 import { WREN } from './wren.ts';
 
 /** The Bench shows the one written last on top. */

@@ -1,6 +1,5 @@
 import type { Drawing, Palette } from '../../drawing/display-list.ts';
 import { paintCanvas } from '../../drawing/paint-canvas.ts';
-import { FONT_FAMILY } from '../../drawing/palette.ts';
 import { JPEG_QUALITY, THUMB_LONGEST_PX } from '../../photos/limits.ts';
 import { sha256Hex } from '../../photos/sha256-hex.ts';
 import type { PaintedFacts } from './demo-pack.ts';
@@ -25,15 +24,6 @@ export async function paintPicture(drawing: Drawing, palette: Palette): Promise<
     bytes: large.bytes,
     thumbBytes: thumb.bytes,
   };
-}
-
-/** A canvas does not wait for a typeface. Where it does not load the system's own is used. */
-export async function loadTypeface(): Promise<void> {
-  try {
-    await Promise.all([400, 500, 600].map((weight) => document.fonts.load(`${weight} 40px '${FONT_FAMILY}'`)));
-  } catch (error) {
-    console.warn('demo pictures: typeface not loaded', error);
-  }
 }
 
 async function jpegOf(drawing: Drawing, palette: Palette, longestPx: number) {

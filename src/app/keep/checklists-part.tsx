@@ -3,12 +3,12 @@ import type { PackName } from '../../storage/store.ts';
 import { checklistsWords as say } from '../../text/checklists.ts';
 import { words, writeProblems } from '../../text/words.ts';
 import { Dialog } from '../../ui/dialog.tsx';
+import { Fold } from '../parts/fold.tsx';
 import { cards } from '../state/bench.ts';
 import { type ChecklistOnBoard, checklistsOnBoard, markLoaded } from '../state/checklists-on-board.ts';
 import { problemOf } from '../state/kept.ts';
 import { store } from '../state/store.ts';
 import { ChecklistLine } from './checklist-line.tsx';
-import { Fold } from './fold.tsx';
 import { LoadChecklistPart } from './load-checklist-part.tsx';
 
 interface Board {

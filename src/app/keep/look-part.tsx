@@ -1,8 +1,8 @@
 import type { Settings } from '../../storage/settings.ts';
 import { keepWords as say } from '../../text/keep.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
+import { Fold } from '../parts/fold.tsx';
 import { setSetting, settings } from '../state/settings.ts';
-import { Fold } from './fold.tsx';
 
 /** How this phone shows things. */
 export function LookPart() {

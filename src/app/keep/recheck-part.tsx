@@ -2,8 +2,8 @@ import { useState } from 'preact/hooks';
 import { type PrintedHash, readPrintedHash } from '../../sheet/model/sealed/printed-hash.ts';
 import { recheckWords as say } from '../../text/recheck.ts';
 import { TextField } from '../../ui/fields/text-field.tsx';
+import { Fold } from '../parts/fold.tsx';
 import { FileButton } from './file-button.tsx';
-import { Fold } from './fold.tsx';
 import type { FileRecheck } from './recheck-file.ts';
 import { RecheckReport } from './recheck-report.tsx';
 

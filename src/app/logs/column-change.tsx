@@ -1,9 +1,9 @@
 import { useId } from 'preact/hooks';
 import { LOG_QUANTITIES, type LogMapping } from '../../logs/log-mapping.ts';
 import { mappingWords as say } from '../../text/logs/mapping.ts';
+import { SelectField } from '../../ui/fields/select-field.tsx';
 import { unitsOf, withCounts, withQuantity, withUnit } from './changed-mapping.ts';
 import { columnName, unitWords } from './mapping-read.tsx';
-import { SelectField } from './select-field.tsx';
 
 interface ColumnChangeProps {
   mapping: LogMapping;

@@ -3,11 +3,11 @@ import { DECIMAL_MARKS, LOG_SEPARATORS } from '../../logs/log-layout.ts';
 import { OUT_IS, TIME_FORMATS } from '../../logs/log-mapping.ts';
 import { mappingWords as say } from '../../text/logs/mapping.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
+import { SelectField } from '../../ui/fields/select-field.tsx';
 import { withSign, withTimeFormat } from './changed-mapping.ts';
 import { ColumnChange } from './column-change.tsx';
 import type { LogInHand, LogRead } from './log-in-hand.ts';
 import { RowsPreview } from './rows-preview.tsx';
-import { SelectField } from './select-field.tsx';
 
 /** Lines above the rows, in which the names may stand; long ones are shown by their start. */
 const LONGEST_LINE = 60;

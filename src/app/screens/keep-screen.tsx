@@ -5,12 +5,12 @@ import { APP_VERSION } from '../app-version.ts';
 import { AwayPart } from '../keep/away-part.tsx';
 import { BackupPart } from '../keep/backup-part.tsx';
 import { ChecklistsPart } from '../keep/checklists-part.tsx';
-import { Fold } from '../keep/fold.tsx';
 import { LookPart } from '../keep/look-part.tsx';
 import { RecheckPart } from '../keep/recheck-part.tsx';
 import { RegradeLink } from '../keep/regrade-link.tsx';
 import { RestorePart } from '../keep/restore-part.tsx';
 import { SpacePart } from '../keep/space-part.tsx';
+import { Fold } from '../parts/fold.tsx';
 
 /** Keep: first what keeps records from being lost; below it, folded, what is seldom needed. */
 export function KeepScreen() {

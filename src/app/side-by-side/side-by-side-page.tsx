@@ -13,7 +13,7 @@ import { Screen } from '../../ui/screen.tsx';
 import { SheetView } from '../../ui/sheet/sheet-view.tsx';
 import { APP_VERSION } from '../app-version.ts';
 import { nowMs, utcOffsetMinutes } from '../clock.ts';
-import { Fold } from '../keep/fold.tsx';
+import { Fold } from '../parts/fold.tsx';
 import { HandOver } from '../parts/hand-over.tsx';
 import { PdfActions } from '../sheet/pdf-actions.tsx';
 import { cards } from '../state/bench.ts';

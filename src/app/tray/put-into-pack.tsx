@@ -3,7 +3,7 @@ import { dropShared, type SharedFile, sharedFile } from '../../storage/shared-in
 import { photoProblemSentence } from '../../text/photos.ts';
 import { trayWords as say } from '../../text/tray.ts';
 import { words, writeProblems } from '../../text/words.ts';
-import { SelectField } from '../logs/select-field.tsx';
+import { SelectField } from '../../ui/fields/select-field.tsx';
 import { addPhoto, takingIn } from '../photos/add-photo.ts';
 import { zoneChoices } from '../photos/zone-choices.ts';
 import { cards } from '../state/bench.ts';

@@ -3,7 +3,7 @@ import { paintCanvas } from '../../../drawing/paint-canvas.ts';
 import { BENCH, FONT_FAMILY, PAPER } from '../../../drawing/palette.ts';
 import { type CardShape, cardDrawing } from '../../../sheet/card/card-drawing.ts';
 import type { CardModel } from '../../../sheet/card/card-model.ts';
-import { loadTypeface } from '../../demo/paint-picture.ts';
+import { loadTypeface } from '../../load-typeface.ts';
 import { photoForExport } from '../../photos/photo-for-export.ts';
 import { measuredDrawing } from './measured-drawing.ts';
 

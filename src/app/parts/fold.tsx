@@ -4,12 +4,12 @@ interface FoldProps {
   title: string;
   /** What it is for, in a few words: read before it is opened. */
   hint: string;
-  /** Which part of Keep it is. */
+  /** Which part of the screen it is. */
   part: string;
   children: ComponentChildren;
 }
 
-/** A part of Keep that is seldom needed: its name and what it is for stand there, the rest opens at a tap. */
+/** A part of a screen that is seldom needed: its name and what it is for stand there, the rest opens at a tap. */
 export function Fold({ title, hint, part, children }: FoldProps) {
   return (
     <details class="fold" data-part={part}>
