@@ -142,7 +142,7 @@ const liveTestsSchema = v.strictObject({
     }),
   ),
   runCount: count,
-  completeRunCount: count,
+  completeRunCount: said(v.nullable(count), 'Null where the runs could not be worked out.'),
   cost: v.nullable(
     v.strictObject({
       perKwh: v.number(),
@@ -168,26 +168,31 @@ const liveTestsSchema = v.strictObject({
         highestHeldForS: figure,
       }),
     ),
-    'Null where no trip was tried.',
+    'Null where no trip was tried, or where `refused` says why.',
   ),
   cutOffs: said(
-    v.array(
-      v.strictObject({
-        kind: v.picklist(CUT_OFF_KINDS),
-        acted: v.boolean(),
-        verdict: said(
-          v.nullable(v.picklist(['acted', 'actedLate', 'didNot', 'notTested'])),
-          'Null without a limit or a figure to hold it against.',
-        ),
-        worstCellVoltageV: figure,
-        packVoltageV: figure,
-        currentA: figure,
-        sensorDegC: figure,
-      }),
+    v.nullable(
+      v.array(
+        v.strictObject({
+          kind: v.picklist(CUT_OFF_KINDS),
+          acted: v.boolean(),
+          verdict: said(
+            v.nullable(v.picklist(['acted', 'actedLate', 'didNot', 'notTested'])),
+            'Null without a limit or a figure to hold it against.',
+          ),
+          worstCellVoltageV: figure,
+          packVoltageV: figure,
+          currentA: figure,
+          sensorDegC: figure,
+        }),
+      ),
     ),
-    'One for each trial.',
+    'One for each trial; null where they could not be worked out.',
   ),
-  cellSets: v.array(v.strictObject({ readCount: count, lowV: figure, highV: figure, spreadMv: figure })),
+  cellSets: said(
+    v.nullable(v.array(v.strictObject({ readCount: count, lowV: figure, highV: figure, spreadMv: figure }))),
+    'One for each round of readings; null where they could not be worked out.',
+  ),
   refused: said(v.array(v.string()), 'Matters that could not be worked out, with the reason.'),
 });
 

@@ -1,5 +1,16 @@
 import { listOf } from './sheet.ts';
 
+interface Judged {
+  /** Of the newest entry; null of an empty record. */
+  day: string | null;
+  checklist: string;
+  route: string;
+  /** Items asked, those of the checklist, and those of the asked that are settled. */
+  asked: number;
+  all: number;
+  settled: number;
+}
+
 /** The letter to the maker: facts, readings, opinion apart, what is asked. */
 export const letterWords = {
   title: 'Letter to the maker',
@@ -11,8 +22,8 @@ export const letterWords = {
   revision: (revision: string) => `revision ${revision}`,
   madeOn: (when: string) => `made ${when}`,
 
-  tested: (day: string | null, checklist: string) =>
-    `One sample of this pack was tested and looked at item by item${day === null ? '' : `, up to ${day}`}, by the checklist ${checklist}.`,
+  judged: ({ day, checklist, route, asked, all, settled }: Judged) =>
+    `One sample of this pack was judged${day === null ? '' : `, up to ${day},`} by the checklist ${checklist} on the ${route}: ${asked === all ? `all ${all}` : `${asked} of its ${all}`} items were asked, ${settledWords(settled, asked)}.`,
   ranTests: (tests: readonly string[]) =>
     tests.length === 0 ? 'It was not tested under load.' : `It was also tested: ${listOf(tests)}.`,
   runs: (count: number) => (count === 1 ? 'one capacity run' : `${count} capacity runs`),
@@ -36,12 +47,15 @@ export const letterWords = {
       ? `Delivered: ${delivered}; nothing promised.`
       : `Delivered: ${delivered}; promised: ${promised}.`,
   notDelivered: 'Delivered capacity: not tested.',
+  noFigure: 'Delivered capacity: tested; no run gave a figure.',
   overcurrent: (verdict: string, detail: string | null) =>
     `Too much current: ${verdict}${detail === null ? '' : `; ${detail}`}.`,
   noOvercurrent: 'Too much current: not tried.',
   cutOffsTried: (trials: readonly string[]) => `Cut-offs: ${trials.join('; ')}.`,
   trial: (kind: string, outcome: string) => `${kind}: ${outcome}`,
   noCutOffs: 'Cut-offs: none tried.',
+  matters: { delivered: 'Delivered capacity', overcurrent: 'Too much current', cutOffs: 'Cut-offs' },
+  notWorkedOut: (matter: string) => `${matter}: tried; the figures could not be worked out.`,
 
   opinion: 'Opinion of the tester, apart from the facts',
   opinionOf: (name: string | undefined) => (name === undefined ? 'The tester writes' : `${name} writes`),
@@ -69,3 +83,9 @@ export const letterWords = {
     toNameplate: 'Go to the Nameplate',
   },
 };
+
+function settledWords(settled: number, asked: number): string {
+  if (settled === 0) return 'none is settled';
+  if (settled === asked) return 'all are settled';
+  return settled === 1 ? '1 is settled' : `${settled} are settled`;
+}

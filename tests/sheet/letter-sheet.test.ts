@@ -18,7 +18,7 @@ const read = async (sheet: Sheet, paper: Paper) =>
   readPdf(await writePdf({ sheet, paper, photos: noPhotos, fonts: FONTS }));
 
 /** Every text as long as the schema lets it be, many findings, every test, letters that the typeface lacks. */
-function fullest(letters: string): SheetInput {
+function fullest(letters: string, { withheld = false } = {}): SheetInput {
   const long = (length: number) => letters.repeat(Math.ceil(length / letters.length)).slice(0, length);
   const definition: Checklist = {
     ...HUT_CHECKLIST,
@@ -38,7 +38,7 @@ function fullest(letters: string): SheetInput {
     tests: MANY_TESTS,
     answers: Object.fromEntries(
       definition.items
-        .filter(({ stop }) => !stop)
+        .filter(({ stop }) => withheld || !stop)
         .map(({ id }) => [id, { kind: 'grade', grade: 'failed', evidence: 'seen' } as const]),
     ),
     facts: { 'metal-case': 'yes' },
@@ -65,6 +65,7 @@ const FULLEST: [string, SheetInput][] = [
   ['one long word', fullest('Schweissverbindungsstelle')],
   ['wide letters without a space', fullest('W@M%')],
   ['narrow letters', fullest('ill it, ')],
+  ['the score withheld', fullest('W@M%', { withheld: true })],
   ['lines', fullest('a line\nand another\n')],
   ['letters the typeface lacks', fullest('電池 パック ')],
 ];
@@ -79,6 +80,25 @@ describe.each(['a4', 'letter'] as const)('the letter on %s', (paper) => {
 describe('what the letter says', () => {
   const letter = makeLetterSheet(inputOf(hutRecord(CLOSED_ONCE)));
   const text = letterText(letter);
+
+  it('says whole route, 7 of 7 items asked and 6 settled, and never that all was looked at', () => {
+    // Of the hut pack only the lid is open: it was not seen.
+    expect(text).toContain('on the whole route: all 7 items were asked, 6 are settled.');
+    expect(text).not.toContain('item by item');
+    expect(text).not.toContain('was tested');
+  });
+
+  it('says that a short route asks 5 of 7 items, and that none is settled where nothing was answered', () => {
+    // By the table of tests/sheet/hut-pack.ts: label and tidy are asked on the whole route only.
+    const short = letterText(makeLetterSheet(inputOf(hutRecord({ route: 'short' }))));
+    expect(short).toContain('on the short route: 5 of its 7 items were asked, 4 are settled.');
+    expect(letterText(makeLetterSheet(ODD['nothing answered'] as SheetInput))).toContain('none is settled.');
+  });
+
+  it.each(FULLEST)('has its first paragraph uncut at its longest: %s', (_, input) => {
+    const [intro] = makeLetterSheet(input).sections[0]?.blocks ?? [];
+    expect(intro).toMatchObject({ text: expect.stringMatching(/trials of cut-offs\.$/u) });
+  });
 
   it('is addressed to the maker with model and serial number, where the nameplate has them', () => {
     expect(letter.head.line).toBe('To: Wren Works · sample 1');

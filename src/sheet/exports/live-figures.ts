@@ -9,7 +9,7 @@ import type { FindingsFile } from '../../schema/findings-file.ts';
 
 type LiveFigures = FindingsFile['liveTests'];
 
-/** The headline figures of the live tests, at full precision. What a calculation refuses is named, never left at zero. */
+/** The headline figures of the live tests, at full precision. What a calculation refuses is null and named. */
 export function liveFigures(record: Pick<PackRecord, 'nameplate' | 'tests'>): LiveFigures {
   const refused: string[] = [];
   const workedOut = <T>(matter: string, workOut: () => T): T | null => {
@@ -30,13 +30,14 @@ export function liveFigures(record: Pick<PackRecord, 'nameplate' | 'tests'>): Li
     ...capacityFigures(capacity),
     runCount: record.tests.runs.length,
     overcurrent: overcurrent === null || overcurrent.trips.length === 0 ? null : overcurrentFigures(overcurrent),
-    cutOffs: (cutOffs ?? []).flatMap(({ trials }) => trials.map(trialFigures)),
-    cellSets: (cells ?? []).map(({ readCount, spread }) => ({
-      readCount,
-      lowV: spread?.lowV ?? null,
-      highV: spread?.highV ?? null,
-      spreadMv: spread?.spreadMv ?? null,
-    })),
+    cutOffs: cutOffs?.flatMap(({ trials }) => trials.map(trialFigures)) ?? null,
+    cellSets:
+      cells?.map(({ readCount, spread }) => ({
+        readCount,
+        lowV: spread?.lowV ?? null,
+        highV: spread?.highV ?? null,
+        spreadMv: spread?.spreadMv ?? null,
+      })) ?? null,
     refused,
   };
 }
@@ -66,7 +67,7 @@ function capacityFigures(
       chargeUncertaintyAh: delivered.chargeUncertaintyAh,
       energyUncertaintyWh: delivered.energyUncertaintyWh,
     },
-    completeRunCount: capacity?.completeCount ?? 0,
+    completeRunCount: capacity?.completeCount ?? null,
     cost: cost && {
       perKwh: cost.perKwh,
       currency: cost.currency,
@@ -94,7 +95,7 @@ function overcurrentFigures({ behaviour, trips }: OvercurrentResult): LiveFigure
   };
 }
 
-function trialFigures({ cutOff, verdict }: CutOffTrial): LiveFigures['cutOffs'][number] {
+function trialFigures({ cutOff, verdict }: CutOffTrial): NonNullable<LiveFigures['cutOffs']>[number] {
   return {
     kind: cutOff.kind,
     acted: cutOff.acted,

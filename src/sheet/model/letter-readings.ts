@@ -15,26 +15,27 @@ type Tested = Pick<PackRecord, 'nameplate' | 'tests'>;
 
 /** What the live tests read, a sentence for each matter; what was not tried is said, never left out. */
 export function letterReadings(record: Tested): string[] {
+  const { runs, trips, cutOffs } = record.tests;
   return [
-    orRefused(() => deliveredLine(record), say.notDelivered),
-    orRefused(() => overcurrentLine(record), say.noOvercurrent),
-    orRefused(() => cutOffLine(record), say.noCutOffs),
+    runs.length === 0 ? say.notDelivered : workedOut(say.matters.delivered, () => deliveredLine(record)),
+    trips.length === 0 ? say.noOvercurrent : workedOut(say.matters.overcurrent, () => overcurrentLine(record)),
+    cutOffs.length === 0 ? say.noCutOffs : workedOut(say.matters.cutOffs, () => cutOffLine(record)),
   ];
 }
 
-/** A figure so far out that a calculation refuses it is said on the sheet, not in a letter. */
-function orRefused(line: () => string, none: string): string {
+/** A figure so far out that a calculation refuses it: it was tried all the same. */
+function workedOut(matter: string, line: () => string): string {
   try {
     return line();
   } catch (error) {
-    if (error instanceof RangeError) return none;
+    if (error instanceof RangeError) return say.notWorkedOut(matter);
     throw error;
   }
 }
 
 function deliveredLine(record: Tested): string {
   const delivered = deliveredFigure(capacityResult(record).delivered);
-  if (delivered === null) return say.notDelivered;
+  if (delivered === null) return say.noFigure;
   const { ratedCapacityAh } = record.nameplate;
   const energy = promisedEnergy(record.nameplate);
   const promised = [
@@ -45,8 +46,7 @@ function deliveredLine(record: Tested): string {
 }
 
 function overcurrentLine(record: Tested): string {
-  const { behaviour, trips } = overcurrentResult(record);
-  if (trips.length === 0) return say.noOvercurrent;
+  const { behaviour } = overcurrentResult(record);
   const { verdict, kinds, slowestS, slowestAtA, heatAtA, heatAfterS, highestHeldA, highestHeldForS } = behaviour;
   const at = (currentA: number | null, timeS: number | null) =>
     currentA === null || timeS === null
@@ -68,7 +68,6 @@ function heldWords(currentA: number | null, timeS: number | null): string | null
 
 function cutOffLine(record: Tested): string {
   const trials = cutOffResults(record).flatMap((result) => result.trials);
-  if (trials.length === 0) return say.noCutOffs;
   return say.cutOffsTried(trials.map((trial) => say.trial(cutOffWords.kinds[trial.cutOff.kind], outcomeWords(trial))));
 }
 

@@ -1,6 +1,6 @@
 import { formatScore } from '../../text/format-number.ts';
 import { letterWords as say } from '../../text/letter.ts';
-import { sheetWords } from '../../text/sheet.ts';
+import { ROUTE_WORDS, sheetWords } from '../../text/sheet.ts';
 import { methodWords } from '../../text/sheet-record.ts';
 import { verdictWords } from '../../text/verdict.ts';
 import { words } from '../../text/words.ts';
@@ -24,7 +24,7 @@ const WIDTH_EM = { name: 18.5, body: 50.5, list: 49.5, quote: 49.5, small: 57.5 
  */
 const FREE_LINES = 31;
 const GAP_LINES = 0.31;
-const MOST_LINES = { line: 2, intro: 4, reading: 3, opinion: 4, small: 3, signed: 1 } as const;
+const MOST_LINES = { line: 2, intro: 5, reading: 3, opinion: 4, small: 3, signed: 1 } as const;
 /** A checklist's title within a sentence: half a line. */
 const TITLE_EM = 25;
 
@@ -118,7 +118,14 @@ function introWords({ record, definition, grading, day }: SheetContext): string 
   const isWithheld = grading.stop === 'failed';
   const score = grading.score === null || isWithheld ? null : formatScore(grading.score, grading.settled);
   return [
-    say.tested(day, methodWords.version(title, definition.id, definition.version)),
+    say.judged({
+      day,
+      checklist: methodWords.version(title, definition.id, definition.version),
+      route: ROUTE_WORDS[grading.route],
+      asked: grading.askedCount,
+      all: grading.itemCount,
+      settled: grading.settledCount,
+    }),
     say.verdict(verdictWords(grading.verdict).title, score),
     ...(isWithheld ? [say.withheld] : []),
     say.ranTests(tests),

@@ -2,8 +2,10 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
+import { NO_LIVE_TESTS } from '../../../src/record/fold-live-tests.ts';
 import { findingsFileSchema } from '../../../src/schema/findings-file.ts';
 import { findingsFile, findingsJsonText } from '../../../src/sheet/exports/findings-json.ts';
+import { liveFigures } from '../../../src/sheet/exports/live-figures.ts';
 import type { SheetInput } from '../../../src/sheet/model/sheet-context.ts';
 import { findingsJsonSchema } from '../../schema/findings-json-schema.ts';
 import { CLOSED_ONCE, HASH_1 } from '../closed-pack.ts';
@@ -130,5 +132,46 @@ describe('the findings as JSON', () => {
       cellSets: [],
       refused: [],
     });
+  });
+
+  it('gives null, never 0 and never an empty list, for what a calculation refuses, and names 5 matters', () => {
+    const { nameplate } = hutRecord();
+    const beyond = Number.POSITIVE_INFINITY;
+    const liveTests = liveFigures({
+      nameplate: { ...nameplate, ratedCapacityAh: -1, continuousCurrentA: -1 },
+      tests: {
+        ...NO_LIVE_TESTS,
+        runs: [{ id: 'r', currentA: 20, chargeAh: 50 }],
+        trips: [{ id: 't', currentA: 150, heldForS: 2, opened: true }],
+        cutOffs: [{ id: 'c', kind: 'coldCharge', acted: true, sensorDegC: beyond }],
+        cellSets: [
+          {
+            id: 's',
+            state: 'rested',
+            cells: [
+              { number: 1, voltageV: beyond },
+              { number: 2, voltageV: 3.3 },
+            ],
+          },
+        ],
+      },
+    });
+    expect(liveTests).toMatchObject({
+      promised: null,
+      delivered: null,
+      runCount: 1,
+      completeRunCount: null,
+      overcurrent: null,
+      cutOffs: null,
+      cellSets: null,
+    });
+    expect(liveTests.refused.map((reason) => reason.split(':')[0])).toEqual([
+      'capacity',
+      'overcurrent',
+      'cutOffs',
+      'cellSets',
+      'promised',
+    ]);
+    expect(complaints({ ...findingsFile(inputOf(hutRecord())), liveTests })).toEqual([]);
   });
 });
