@@ -1,5 +1,6 @@
 import type { Grade } from '../schema/grade.ts';
 import { GRADE_WORDS } from './grades.ts';
+import type { verdictWords } from './verdict.ts';
 
 /** Words inside the files that are taken away: column headings and what stands where there is nothing. */
 export const exportWords = {
@@ -9,7 +10,11 @@ export const exportWords = {
     sample: 'Sample',
     checklist: 'Checklist',
     checklistVersion: 'Checklist version',
+    demo: 'Invented demo',
     route: 'Route',
+    allAsked: 'All asked',
+    settled: 'Settled',
+    verdict: 'Verdict',
     number: 'Finding',
     itemId: 'Item id',
     title: 'Item',
@@ -33,6 +38,10 @@ export const exportWords = {
     date: 'Date',
     disclosure: 'Disclosure',
   },
+  yesNo: (is: boolean) => (is ? 'yes' : 'no'),
+  settledOf: (settled: number, asked: number) => `${settled} of ${asked}`,
+  /** An unsettled one names both its ends. */
+  verdict: ({ title, line, settled }: ReturnType<typeof verdictWords>) => (settled ? title : `${title}: ${line}`),
   surely: 'surely',
   maybe: 'maybe',
   route: (route: string, asked: number, all: number) => `${route}: ${asked} of ${all} asked`,

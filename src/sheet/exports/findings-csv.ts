@@ -2,6 +2,7 @@ import { exportWords as say } from '../../text/exports.ts';
 import { GRADE_WORDS } from '../../text/grades.ts';
 import { LIKELIHOOD_WORDS, RISK_WORDS, SEVERITY_WORDS } from '../../text/risk.ts';
 import { HOW_KNOWN, ROUTE_WORDS } from '../../text/sheet.ts';
+import { verdictWords } from '../../text/verdict.ts';
 import { csvText } from '../csv/csv-text.ts';
 import { disclosureOf } from '../model/disclosure.ts';
 import { type SheetContext, type SheetInput, sheetContext } from '../model/sheet-context.ts';
@@ -15,7 +16,8 @@ type Field = string | number | null;
 type Row = Record<Column, Field>;
 
 /**
- * The findings as one table, a row each, worst first. Every row stands alone: pack, sheet and disclosure are on each. A
+ * The findings as one table, a row each, worst first. Every row stands alone: pack, verdict,
+ * sheet and disclosure are on each. A
  * record without a finding has one row that says so.
  *
  * Units   points of Build, never rounded
@@ -39,7 +41,11 @@ type PackColumn =
   | 'sample'
   | 'checklist'
   | 'checklistVersion'
+  | 'demo'
   | 'route'
+  | 'allAsked'
+  | 'settled'
+  | 'verdict'
   | 'standing'
   | 'revision'
   | 'sha256'
@@ -49,13 +55,18 @@ type FindingRow = Omit<Row, PackColumn>;
 
 function packFields(context: SheetContext): Pick<Row, PackColumn> {
   const { definition, grading, record } = context;
+  const { route, askedCount, itemCount, settledCount, verdict } = grading;
   const { revision, sha256, day } = madeFrom(context);
   return {
     pack: packName(context),
     sample: record.nameplate.sample ?? null,
     checklist: definition.id,
     checklistVersion: definition.version,
-    route: say.route(ROUTE_WORDS[grading.route], grading.askedCount, grading.itemCount),
+    demo: say.yesNo(record.demo),
+    route: say.route(ROUTE_WORDS[route], askedCount, itemCount),
+    allAsked: say.yesNo(askedCount === itemCount),
+    settled: say.settledOf(settledCount, askedCount),
+    verdict: say.verdict(verdictWords(verdict)),
     standing: markOf(standingOf(context)),
     revision,
     sha256,

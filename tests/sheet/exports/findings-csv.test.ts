@@ -24,9 +24,9 @@ const lugNote = (note: string) => ({
 describe('the findings as CSV, read back by another program', () => {
   const [lug = {}, label = {}, ...more] = rowsOf(inputOf(hutRecord({ ...CLOSED_ONCE, photos: CALLED_OUT })));
 
-  it('has 2 rows of 27 columns for the 2 findings of the hut pack, worst first', () => {
+  it('has 2 rows of 31 columns for the 2 findings of the hut pack, worst first', () => {
     expect(more).toEqual([]);
-    expect(Object.keys(lug)).toHaveLength(27);
+    expect(Object.keys(lug)).toHaveLength(31);
     expect([lug['Item id'], label['Item id']]).toEqual(['main-lug', 'case-label']);
     expect([lug.Finding, label.Finding]).toEqual(['1', '2']);
   });
@@ -52,6 +52,34 @@ describe('the findings as CSV, read back by another program', () => {
       'Photo numbers': '1; 2',
     });
     expect(label).toMatchObject({ Hazard: '', Severity: '', Risk: '', 'Photo numbers': '' });
+  });
+
+  it('says on every row the verdict, 6 of 7 settled, all asked, and that the pack is invented', () => {
+    for (const row of [lug, label]) {
+      expect(row).toMatchObject({
+        // A high risk that only work inside clears. The lid, not seen, is the one open item and bears no risk.
+        Verdict: 'Workshop first',
+        Settled: '6 of 7',
+        'All asked': 'yes',
+        'Invented demo': 'yes',
+      });
+    }
+  });
+
+  it('says 4 of 5 settled and not all asked of a short route, and no demo of a real pack', () => {
+    const [row] = rowsOf(inputOf(hutRecord({ route: 'short', demo: false })));
+    expect(row).toMatchObject({ Settled: '4 of 5', 'All asked': 'no', 'Invented demo': 'no' });
+  });
+
+  it('names both ends of an unsettled verdict, and the stop sign of a settled one', () => {
+    // Vents not seen may have failed: a high risk that no remedy of the hut checklist clears.
+    const open = { ...answers, 'cell-vents': { kind: 'notSeen', reason: 'Behind potting' } as const };
+    const [row] = rowsOf(inputOf(hutRecord({ answers: open })));
+    expect(row?.Verdict).toBe(
+      'Unsettled: “Keep out of use” at worst, “Workshop first” at best: open items decide which.',
+    );
+    const [stop] = rowsOf(ODD['a stop sign found'] as SheetInput);
+    expect(stop?.Verdict).toBe('Stop: treat as damaged');
   });
 
   it('loses 40 points of Build for the lug: zone weight 2 of 4, item weight 4 of 5, none of its credit', () => {
