@@ -36,9 +36,8 @@ export const chapterWords = {
   nameless: 'Mark',
   joined: (first: string, second: string) => `${first} · ${second}`,
   head: (pack: string, take: string) => `${pack}, ${take}`,
-  /** Letters and digits of the pack's name that any file system takes. */
-  fileName: (pack: string, take: number) =>
-    ['underlid', ...(pack.toLowerCase().match(/[a-z0-9]+/g) ?? []), 'take', take].join('-'),
+  /** Of a file's name. */
+  fileEnd: (take: number) => `take-${take}`,
 };
 
 /** The Shoot clock. */

@@ -81,7 +81,7 @@ it('ties an answer and a mark to a take, corrects the offset by one mark, and gi
 
   await page.evaluate(() => Reflect.set(navigator, 'canShare', undefined));
   const file = await saved(page, say.vtt);
-  expect(file.name).toBe('underlid-wren-24-take-1.vtt');
+  expect(file.name).toBe('underlid-Wren-24-sample-1-take-1.vtt');
   const { text, chapters } = chaptersIn(file.bytes);
   // The answer was given 60 s after the start, the mark 120 s: 4.5 s later on the film.
   expect(chapters).toEqual([

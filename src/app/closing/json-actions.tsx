@@ -1,13 +1,13 @@
 import { useState } from 'preact/hooks';
 import { closingWords as say } from '../../text/closing-screens.ts';
+import { fileName } from '../file-name.ts';
 import { canShare, saveFile, shareFile } from '../save-file.ts';
-import { sheetFileName } from '../sheet/sheet-file-name.ts';
 import type { SealedSheetHere } from './sealed-content.ts';
 
 /** The JSON of a closed sheet as a file: the very bytes whose SHA-256 is printed. */
 export function JsonActions({ sealed, title }: { sealed: SealedSheetHere; title: string }) {
   const [said, setSaid] = useState<string | null>(null);
-  const name = sheetFileName(title, sealed.content.sealed.revision, 'json');
+  const name = fileName({ title, revision: sealed.content.sealed.revision, what: null, ending: 'json' });
   const file = new File([sealed.bytes], name, { type: 'application/json' });
 
   function save() {

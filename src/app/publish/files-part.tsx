@@ -4,9 +4,9 @@ import { findingsCsv } from '../../sheet/exports/findings-csv.ts';
 import { findingsJsonText } from '../../sheet/exports/findings-json.ts';
 import type { SheetInput } from '../../sheet/model/sheet-context.ts';
 import { publishWords as say } from '../../text/publish.ts';
+import { fileName } from '../file-name.ts';
 import { HandOver } from '../parts/hand-over.tsx';
 import { photosFile } from './photos-file.ts';
-import { publishedName } from './published-name.ts';
 
 interface FilesPartProps {
   input: SheetInput;
@@ -18,7 +18,7 @@ interface FilesPartProps {
 /** The files that other programs read, each made on a tap. */
 export function FilesPart({ input, revision, title }: FilesPartProps) {
   const [missing, setMissing] = useState(0);
-  const name = (what: string, ending: string) => publishedName(title, revision, { what, ending });
+  const name = (what: string, ending: string) => fileName({ title, revision, what, ending });
 
   const csv = async () => new File([findingsCsv(input)], name(say.files.findings, 'csv'), { type: 'text/csv' });
   const json = async () =>

@@ -7,12 +7,12 @@ import { publishWords } from '../../text/publish.ts';
 import { words } from '../../text/words.ts';
 import { Screen } from '../../ui/screen.tsx';
 import { SheetView } from '../../ui/sheet/sheet-view.tsx';
+import { fileName } from '../file-name.ts';
 import { HandOver } from '../parts/hand-over.tsx';
 import { TextToCopy } from '../parts/text-to-copy.tsx';
 import { hrefTo } from '../route.ts';
 import { PdfActions } from '../sheet/pdf-actions.tsx';
 import type { PackSession } from '../state/pack-session.ts';
-import { publishedName } from './published-name.ts';
 import { usePublishedInput } from './use-published-input.ts';
 
 const say = letterWords.screen;
@@ -35,8 +35,8 @@ export function LetterPage({ session }: { session: PackSession }) {
   }
   const letter = makeLetterSheet(published.input);
   const text = letterText(letter);
-  const fileName = publishedName(letter.title, published.revision, { what: '', ending: 'txt' });
-  const makeFile = async () => new File([text], fileName, { type: 'text/plain' });
+  const name = fileName({ title: letter.title, revision: published.revision, what: null, ending: 'txt' });
+  const makeFile = async () => new File([text], name, { type: 'text/plain' });
   return (
     <Screen {...frame} dockClass="two-rows" dock={<PdfActions sheet={letter} revision={published.revision} />}>
       <p>{say.intro}</p>

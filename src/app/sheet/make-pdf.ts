@@ -1,8 +1,8 @@
 import type { Sheet } from '../../sheet/model/sheet.ts';
 import type { Paper } from '../../sheet/pdf/paper.ts';
 import { writePdfInWorker } from '../../sheet/pdf/write-pdf-in-worker.ts';
+import { fileName } from '../file-name.ts';
 import { photoForExport } from '../photos/photo-for-export.ts';
-import { sheetFileName } from './sheet-file-name.ts';
 
 export interface MakePdf {
   sheet: Sheet;
@@ -37,7 +37,9 @@ export async function makePdf({ sheet, paper, revision, signal, onProgress }: Ma
     },
   });
   return {
-    file: new File([bytes], sheetFileName(sheet.title, revision, 'pdf'), { type: 'application/pdf' }),
+    file: new File([bytes], fileName({ title: sheet.title, revision, what: null, ending: 'pdf' }), {
+      type: 'application/pdf',
+    }),
     missingCount,
   };
 }

@@ -6,6 +6,7 @@ import { takeTitle } from '../../sheet/chapters/take-title.ts';
 import { disclosureOf } from '../../sheet/model/disclosure.ts';
 import { chapterWords, shootClockWords as say } from '../../text/shoot-clock.ts';
 import { words } from '../../text/words.ts';
+import { fileName } from '../file-name.ts';
 import { HandOver } from '../parts/hand-over.tsx';
 import type { PackSession } from '../state/pack-session.ts';
 
@@ -16,11 +17,14 @@ export function ChapterFiles({ session, take }: { session: PackSession; take: Re
   const made = chaptersOf(record, titled, take.id);
   if (made === null) return null;
   const { name = '', sample = '' } = record.nameplate;
-  const title = chapterWords.head(words.packLabel(name, sample), takeTitle(take, record.takes));
+  const pack = words.packLabel(name, sample);
+  const title = chapterWords.head(pack, takeTitle(take, record.takes));
   const disclosure = disclosureOf(record);
   const vtt = chaptersVtt(made, { title, disclosure });
   const plain = chaptersPlain(made, disclosure);
-  const fileName = chapterWords.fileName(name, record.takes.findIndex(({ id }) => id === take.id) + 1);
+  const what = chapterWords.fileEnd(record.takes.findIndex(({ id }) => id === take.id) + 1);
+  // Of the film, not of a sheet: it bears no revision.
+  const nameOf = (ending: string) => fileName({ title: pack, revision: null, what, ending });
   const { beforeStartCount, goneCount, shortCount } = made;
   return (
     <section class="stack">
@@ -31,12 +35,12 @@ export function ChapterFiles({ session, take }: { session: PackSession; take: Re
       <HandOver
         key={`vtt ${vtt}`}
         label={say.vtt}
-        make={async () => new File([vtt], `${fileName}.vtt`, { type: 'text/vtt' })}
+        make={async () => new File([vtt], nameOf('vtt'), { type: 'text/vtt' })}
       />
       <HandOver
         key={`plain ${plain}`}
         label={say.plain}
-        make={async () => new File([plain], `${fileName}.txt`, { type: 'text/plain' })}
+        make={async () => new File([plain], nameOf('txt'), { type: 'text/plain' })}
       />
       {shortCount > 0 && <p class="small muted">{say.short(shortCount)}</p>}
     </section>

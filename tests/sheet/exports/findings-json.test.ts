@@ -9,7 +9,7 @@ import { liveFigures } from '../../../src/sheet/exports/live-figures.ts';
 import type { SheetInput } from '../../../src/sheet/model/sheet-context.ts';
 import { findingsJsonSchema } from '../../schema/findings-json-schema.ts';
 import { CLOSED_ONCE, HASH_1 } from '../closed-pack.ts';
-import { hutPhoto, hutRecord } from '../hut-pack.ts';
+import { hutPhoto, hutRecord, NEWEST_MS, stampAt } from '../hut-pack.ts';
 import { CALLED_OUT, DIPPER_INPUT, inputOf, ODD, WREN_INPUT } from './inputs.ts';
 
 const PATH = 'public/findings.schema.json';
@@ -136,17 +136,18 @@ describe('the findings as JSON', () => {
 
   it('gives null, never 0 and never an empty list, for what a calculation refuses, and names 5 matters', () => {
     const { nameplate } = hutRecord();
+    const named = (id: string) => ({ id, made: stampAt(NEWEST_MS) });
     const beyond = Number.POSITIVE_INFINITY;
     const liveTests = liveFigures({
       nameplate: { ...nameplate, ratedCapacityAh: -1, continuousCurrentA: -1 },
       tests: {
         ...NO_LIVE_TESTS,
-        runs: [{ id: 'r', currentA: 20, chargeAh: 50 }],
-        trips: [{ id: 't', currentA: 150, heldForS: 2, opened: true }],
-        cutOffs: [{ id: 'c', kind: 'coldCharge', acted: true, sensorDegC: beyond }],
+        runs: [{ ...named('r'), currentA: 20, chargeAh: 50 }],
+        trips: [{ ...named('t'), currentA: 150, heldForS: 2, opened: true }],
+        cutOffs: [{ ...named('c'), kind: 'coldCharge', acted: true, sensorDegC: beyond }],
         cellSets: [
           {
-            id: 's',
+            ...named('s'),
             state: 'rested',
             cells: [
               { number: 1, voltageV: beyond },
