@@ -104,6 +104,9 @@ export const sideBySideWords = {
   noRemedy: 'no remedy listed',
   noOutside: 'no outside remedy listed',
   unpriced: (count: number) => (count === 1 ? 'one remedy has no price' : `${count} remedies have no price`),
+  inOtherCurrency: (count: number) =>
+    count === 1 ? 'one remedy is in another currency' : `${count} remedies are in another currency`,
+  ifNeeded: 'if all of it is needed and can be done',
   noRemedyPrice: 'remedies not priced',
   otherCurrency: 'price and remedies in different currencies',
   routeAsked: (asked: number, all: number) => `${asked} of ${all} asked`,
@@ -120,6 +123,7 @@ export const sideBySideWords = {
   },
   protectionStates: { acts: 'acts', actsLate: 'acts late', doesNot: 'does not act', notTested: 'not tested' },
   trials: (count: number) => (count === 1 ? 'one trial' : `${count} trials`),
+  sides: { charge: 'charging only', load: 'load only', both: 'charging and load' },
 
   firmness: {
     none: 'Fewer than two packs can be ranked against one another: there is no order to weigh.',
@@ -152,10 +156,13 @@ export const sideBySideWords = {
     ties: 'A tie: neither stands above the other, because their ranges overlap or what is open leaves their verdicts undecided.',
     worse: (name: string, own: string) =>
       `${name} fares worse by all that it was asked than by the common items: ${own}.`,
-    samples: (count: number, name: string, spread: string) =>
-      `${count} samples of ${name}: scores from ${spread}. What lies between is what samples differ by, and what is still open.`,
-    samplesUnscored: (count: number, name: string) =>
-      `${count} samples of ${name}: no score of them can be set against another.`,
+    samplesOf: (count: number, name: string, unscored: number) =>
+      `${count} samples of ${name}${unscored === 0 ? '' : `, ${unscored === count ? 'all' : unscored} of them without a score`}`,
+    samples: (samples: string, spread: string) =>
+      `${samples}: scores of ${spread}. What lies between is what samples differ by, and what is still open.`,
+    samplesUnscored: (samples: string) => `${samples}: there are no two scores to set against one another.`,
+    samplesApart: (samples: string) =>
+      `${samples}: they were asked differently, so their scores are not set against one another.`,
     oneSample: (names: readonly string[]) =>
       `One sample of ${listOf(names)}: how far further samples differ is not known.`,
     own: 'Findings are counted among the common items. Live tests, prices and protections are each pack’s own.',
@@ -189,7 +196,8 @@ export const sideBySideWords = {
     score:
       'A score says how a sample is built, not what it delivers. Capacity, cost and protections stand beside it, not in it.',
     cost: 'Cost per delivered kWh is price over the energy of one run-down. It says nothing of how many run-downs a pack will live.',
-    remedies: 'Remedy prices are as the tester typed them. Where some have none, the cost is a lower bound.',
+    remedies:
+      'Remedy prices are as the tester typed them. One without a price is not counted; one for what is still open may turn out not to be needed.',
   },
 
   csv: {

@@ -37,7 +37,8 @@ export function sideBySide(packs: readonly Compared[]): SideBySide {
   const ids = packs.map(({ packId }) => packId);
   const twice = ids.find((id, place) => ids.indexOf(id) !== place);
   if (twice !== undefined) throw new RangeError(`sideBySide: must be given each pack once, got ${twice} twice`);
-  return { groups: askedTheSame(packs).map(rankGroup), models: modelSamples(packs) };
+  const groups = askedTheSame(packs).map(rankGroup);
+  return { groups, models: modelSamples(packs, groups) };
 }
 
 /** One checklist, one major version, one route; never empty. */

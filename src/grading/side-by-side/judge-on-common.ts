@@ -13,12 +13,14 @@ import type { Compared, FirmPack, RankMember, RiskCounts } from './side-by-side.
 export type Judgement = Pick<RankMember, 'build' | 'factor' | 'score' | 'verdict' | 'settled' | 'notRanked'> &
   Pick<FirmPack, 'zones' | 'risks'>;
 
+const STOP = { low: 'stop', high: 'stop' } as const;
+
 /**
  * Judges one pack by the common definition. What was answered is read by the definition it was answered under, so that
  * a sentence chosen where a later version measures still counts; weights, hazards and factors are the common ones.
  *
- * A stop item that has surely failed withholds the score, also where not all were asked it: such a pack is treated as
- * damaged whatever it is held against. Our choice.
+ * A stop item that has surely failed withholds the score and settles the verdict, also where not all were asked it: such
+ * a pack is treated as damaged whatever it is held against. Our choice.
  *
  * Throws  RangeError if the pack's own definition lacks a common item.
  * Source  DESIGN §5
@@ -35,9 +37,9 @@ export function judgeOnCommon(common: Checklist, { record, definition, grading }
   const core = coreOf(common);
   const reliefs = reliefsOf(coreRemedies(common, adviceOf(record)), sets.length);
   const standing = standingOf(core, sets, reliefs.none);
-  const ends = verdictEnds(core, sets, reliefs);
   const scorable = standing.liveZoneWeight > 0;
   const failed = grading.stop === 'failed' || stopOf(core, sets) === 'failed';
+  const ends = failed ? STOP : verdictEnds(core, sets, reliefs);
   return {
     build: scorable ? { low: standing.low.build, high: standing.high.build } : null,
     factor: { low: standing.low.factor, high: standing.high.factor },

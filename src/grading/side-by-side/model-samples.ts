@@ -1,14 +1,14 @@
 import type { Range } from '../grading.ts';
-import type { Compared, ModelSamples } from './side-by-side.ts';
+import type { Compared, ModelSamples, RankGroup } from './side-by-side.ts';
 
 /**
  * Gathers samples of one model: same maker and model on the nameplate (else the same name), whatever the case of the
  * letters and the space around them, or begun as another sample of a pack that is here.
  *
- * Shape   packs in, models out, both in the order given.
+ * Shape   packs and the groups they are ranked in, models out in the order of the packs.
  * Check   tests/grading/side-by-side/model-samples.test.ts
  */
-export function modelSamples(packs: readonly Compared[]): ModelSamples[] {
+export function modelSamples(packs: readonly Compared[], groups: readonly RankGroup[]): ModelSamples[] {
   const models: Compared[][] = [];
   for (const pack of packs) {
     const kin = models.filter((samples) => samples.some((sample) => isSameModel(sample, pack)));
@@ -22,7 +22,8 @@ export function modelSamples(packs: readonly Compared[]): ModelSamples[] {
   }
   return models.map((samples) => {
     const ordered = packs.filter((pack) => samples.includes(pack));
-    return { name: nameOf(ordered), packIds: ordered.map(({ packId }) => packId), spread: spreadOf(ordered) };
+    const packIds = ordered.map(({ packId }) => packId);
+    return { name: nameOf(ordered), packIds, ...scoresOf(packIds, groups) };
   });
 }
 
@@ -55,8 +56,23 @@ function nameOf(samples: readonly Compared[]): string {
   return said ?? '';
 }
 
-function spreadOf(samples: readonly Compared[]): Range | null {
-  const scores = samples.flatMap(({ grading: { score } }) => score ?? []);
-  if (samples.length < 2 || scores.length === 0) return null;
+/** By the common items of their group, as they are shown. */
+function scoresOf(
+  packIds: readonly string[],
+  groups: readonly RankGroup[],
+): Pick<ModelSamples, 'unscoredCount' | 'isOneGroup' | 'spread'> {
+  const byGroup = groups
+    .map(({ members }) => members.flatMap(({ packId, score }) => (packIds.includes(packId) ? (score ?? []) : [])))
+    .filter((scores) => scores.length > 0);
+  const scores = byGroup.flat();
+  const isOneGroup = byGroup.length < 2;
+  return {
+    unscoredCount: packIds.length - scores.length,
+    isOneGroup,
+    spread: isOneGroup && scores.length > 1 ? spanOf(scores) : null,
+  };
+}
+
+function spanOf(scores: readonly Range[]): Range {
   return { low: Math.min(...scores.map(({ low }) => low)), high: Math.max(...scores.map(({ high }) => high)) };
 }

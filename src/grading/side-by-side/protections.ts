@@ -1,15 +1,21 @@
 import type { LimitBehaviour } from '../../calc/limit-behaviour.ts';
-import { overcurrentBehaviour } from '../../calc/overcurrent-behaviour.ts';
+import { type OvercurrentBehaviour, overcurrentBehaviour } from '../../calc/overcurrent-behaviour.ts';
 import type { CutOffKind } from '../../schema/live-tests/cut-off.ts';
 import type { LiveTests } from '../../schema/live-tests/live-tests.ts';
 import type { Trip } from '../../schema/live-tests/trip.ts';
 import type { LiveResults } from '../live-tests/results.ts';
 import { tripNoted } from '../live-tests/trip-noted.ts';
-import { PROTECTION_KINDS, type Protection, type ProtectionKind, type ProtectionState } from './side-by-side.ts';
+import {
+  PROTECTION_KINDS,
+  type Protection,
+  type ProtectionKind,
+  type ProtectionSides,
+  type ProtectionState,
+} from './side-by-side.ts';
 
 type Found = Omit<Protection, 'kind'>;
 
-const NOT_TESTED: Found = { state: 'notTested', trialCount: 0 };
+const NOT_TESTED: Found = { state: 'notTested', trialCount: 0, sides: null };
 /** Of what was tried the worst counts. Nothing is said of what was not: an untried side makes nothing better. */
 const WORST_FIRST = ['didNot', 'actedLate', 'acted'] as const;
 const STATE_OF: Record<(typeof WORST_FIRST)[number], ProtectionState> = {
@@ -30,29 +36,33 @@ export function protectionsOf(results: Pick<LiveResults, 'cutOffs' | 'fuse'>, te
   const found: Record<ProtectionKind, Found> = {
     overCurrent: overCurrent(results, tests),
     short: short(tests),
-    // A cold cell is harmed by charge, not by load: load alone, cut or not, leaves it not tested.
-    lowTemperature:
-      tried(results, 'coldCharge') === NOT_TESTED ? NOT_TESTED : tried(results, 'coldCharge', 'coldDischarge'),
-    highTemperature: tried(results, 'hotCharge', 'hotDischarge'),
+    // A cold cell is harmed by charge, not by load: what became of a load says nothing here.
+    lowTemperature: tried(results, 'coldCharge'),
+    highTemperature: heat(results),
     lowVoltage: tried(results, 'lowVoltage'),
     highVoltage: tried(results, 'highVoltage'),
   };
   return PROTECTION_KINDS.map((kind) => ({ kind, ...found[kind] }));
 }
 
+const BEHAVIOUR_OF: Record<OvercurrentBehaviour['verdict'], LimitBehaviour> = {
+  tripped: 'acted',
+  heatOnly: 'actedLate',
+  noneSeen: 'didNot',
+  notTested: 'notTested',
+};
+
 /**
- * Tripped at once or after a delay: it acts. Where only heat ended it, that came too late. A short is left out: it is
- * met by a protection of its own, and one that sees a short may see no overload.
+ * Each trip by itself: tripped at once or after a delay, it acted; where only heat ended it, that came too late. A short
+ * is left out: it is met by a protection of its own, and one that sees a short may see no overload.
  */
-function overCurrent({ fuse }: Pick<LiveResults, 'fuse'>, { trips }: LiveTests): Found {
-  const tried = trips.filter((trip) => trip.short !== true);
-  const { verdict } = overcurrentBehaviour({
-    trips: tried.map((trip) => tripNoted(trip)),
-    continuousCurrentA: fuse.continuousCurrentA,
-  });
-  if (verdict === 'notTested') return NOT_TESTED;
-  const state = { tripped: 'acts', heatOnly: 'actsLate', noneSeen: 'doesNot' } as const;
-  return { state: state[verdict], trialCount: tried.length };
+function overCurrent({ fuse: { continuousCurrentA } }: Pick<LiveResults, 'fuse'>, { trips }: LiveTests): Found {
+  const overloads = trips.filter((trip) => trip.short !== true);
+  return worstOf(
+    overloads.map(
+      (trip) => BEHAVIOUR_OF[overcurrentBehaviour({ trips: [tripNoted(trip)], continuousCurrentA }).verdict],
+    ),
+  );
 }
 
 /** A short must open at once, by the same second that parts an instant trip from a delayed one; later or by heat is late. */
@@ -66,6 +76,14 @@ function shortBehaviour(trip: Trip): LimitBehaviour {
   return kinds.includes('instant') ? 'acted' : 'actedLate';
 }
 
+/** Charge and load are cut apart from one another, so the cell says which of them was tried far enough to tell. */
+function heat(results: Pick<LiveResults, 'cutOffs'>): Found {
+  const found = tried(results, 'hotCharge', 'hotDischarge');
+  const isTold = (kind: CutOffKind) => tried(results, kind).trialCount > 0;
+  const sides: ProtectionSides = !isTold('hotCharge') ? 'load' : isTold('hotDischarge') ? 'both' : 'charge';
+  return found.trialCount === 0 ? found : { ...found, sides };
+}
+
 function tried({ cutOffs }: Pick<LiveResults, 'cutOffs'>, ...kinds: CutOffKind[]): Found {
   return worstOf(
     cutOffs.flatMap(({ kind, trials }) => (kinds.includes(kind) ? trials.flatMap(({ verdict }) => verdict ?? []) : [])),
@@ -75,5 +93,5 @@ function tried({ cutOffs }: Pick<LiveResults, 'cutOffs'>, ...kinds: CutOffKind[]
 function worstOf(behaviours: readonly LimitBehaviour[]): Found {
   const telling = behaviours.filter((behaviour) => behaviour !== 'notTested');
   const worst = WORST_FIRST.find((behaviour) => telling.includes(behaviour));
-  return worst === undefined ? NOT_TESTED : { state: STATE_OF[worst], trialCount: telling.length };
+  return worst === undefined ? NOT_TESTED : { state: STATE_OF[worst], trialCount: telling.length, sides: null };
 }

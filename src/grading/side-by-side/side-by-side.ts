@@ -66,7 +66,11 @@ export interface ModelSamples {
   /** "Tarn Cells Wren 24" as on the nameplate. */
   name: string;
   packIds: string[];
-  /** Lowest low and highest high of the samples' own scores; null with one sample, or where none has a score. */
+  /** How many of them have no score. */
+  unscoredCount: number;
+  /** Those with a score stand in one group: scores of different ones cannot be set against one another. */
+  isOneGroup: boolean;
+  /** Lowest low and highest high of their scores in it; null with fewer than two, or where they stand in several. */
   spread: Range | null;
 }
 
@@ -118,9 +122,13 @@ export const PROTECTION_KINDS = [
 ] as const;
 export type ProtectionKind = (typeof PROTECTION_KINDS)[number];
 export type ProtectionState = 'acts' | 'actsLate' | 'doesNot' | 'notTested';
+/** What a protection cuts that cuts charge and load apart. */
+export type ProtectionSides = 'charge' | 'load' | 'both';
 export interface Protection {
   kind: ProtectionKind;
   state: ProtectionState;
   /** How many trials it rests on. */
   trialCount: number;
+  /** On which sides heat was tried; null of every other kind, and where heat was not. */
+  sides: ProtectionSides | null;
 }

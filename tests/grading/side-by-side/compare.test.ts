@@ -251,7 +251,10 @@ describe('packs that are not ranked', () => {
       ['fine', null, 100],
       ['damaged', 'stop', null],
     ]);
-    expect(group.members[1]?.worseOnItsOwn).toBe(true);
+    expect(group.members[1]).toMatchObject({
+      verdict: { low: 'stop', high: 'stop', settled: true },
+      worseOnItsOwn: false,
+    });
   });
 
   it('are those of which nothing applies', () => {

@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { modelSamples } from '../../../src/grading/side-by-side/model-samples.ts';
+import { sideBySide } from '../../../src/grading/side-by-side/compare.ts';
+import type { Compared } from '../../../src/grading/side-by-side/side-by-side.ts';
 import type { Nameplate } from '../../../src/schema/nameplate.ts';
+import { definitionWith, smallDefinition } from '../small-definition.ts';
 import { smallPack } from './compared-pack.ts';
+
+const modelSamples = (packs: readonly Compared[]) => sideBySide(packs).models;
 
 const named = (
   packId: string,
@@ -71,10 +75,30 @@ describe('the spread', () => {
     });
   });
 
-  it('is none of one sample, nor of two without a score; a damaged one leaves that of the other', () => {
+  it('is none with fewer than two scores; those without one are counted: 2 of 2, then 1 of 2', () => {
     const damaged = (packId: string) => smallPack(packId, { swollen: 'failed' }, { nameplate });
-    expect(spread(fine)).toBeNull();
-    expect(spread(damaged('a'), damaged('b'))).toBeNull();
-    expect(spread(damaged('a'), fine)).toEqual({ low: 100, high: 100 });
+    const of = (...packs: Compared[]) => modelSamples(packs)[0];
+    expect(of(fine)).toMatchObject({ spread: null, unscoredCount: 0 });
+    expect(of(damaged('a'), damaged('b'))).toMatchObject({ spread: null, unscoredCount: 2, isOneGroup: true });
+    expect(of(damaged('a'), fine)).toMatchObject({ spread: null, unscoredCount: 1, isOneGroup: true });
+    expect(of(damaged('a'), fine, smallPack('same', {}, { nameplate }))).toMatchObject({
+      spread: { low: 100, high: 100 },
+      unscoredCount: 1,
+    });
+  });
+
+  it('is none over a short and a whole route, nor over 1.0.0 and 2.0.0: 2 groups', () => {
+    const short = smallPack('short', {}, { nameplate, route: 'short' });
+    const second = smallPack('second', {}, { nameplate, definition: definitionWith({ version: '2.0.0' }) });
+    for (const other of [short, second]) {
+      expect(modelSamples([fine, other])[0]).toMatchObject({ spread: null, unscoredCount: 0, isOneGroup: false });
+    }
+  });
+
+  it('is over the common items: tidy, failed and no longer asked by 1.1.0, takes nothing off the 100 of both', () => {
+    const untidy = smallPack('untidy', { tidy: 'failed' }, { nameplate });
+    const noTidy = definitionWith({ version: '1.1.0', items: smallDefinition.items.filter(({ id }) => id !== 'tidy') });
+    expect(untidy.grading.score?.low).toBeLessThan(100);
+    expect(spread(untidy, smallPack('later', {}, { nameplate, definition: noTidy }))).toEqual({ low: 100, high: 100 });
   });
 });

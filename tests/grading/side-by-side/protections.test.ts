@@ -22,11 +22,14 @@ function protections({ trips = [], cutOffs = [], plate = { continuousCurrentA: 1
 
 function found(kind: ProtectionKind, tried: Tried): string {
   const protection = protections(tried).find((one) => one.kind === kind);
-  return `${protection?.state}, ${protection?.trialCount}`;
+  const sides = protection?.sides === null ? '' : `, ${protection?.sides}`;
+  return `${protection?.state}, ${protection?.trialCount}${sides}`;
 }
 
 it('lists all six in order, none of them tested, resting on 0 trials', () => {
-  expect(protections({})).toEqual(PROTECTION_KINDS.map((kind) => ({ kind, state: 'notTested', trialCount: 0 })));
+  expect(protections({})).toEqual(
+    PROTECTION_KINDS.map((kind) => ({ kind, state: 'notTested', trialCount: 0, sides: null })),
+  );
 });
 
 /** Expected by the limits of calc/overcurrent-behaviour.ts: 1 s, 60 s and 1.5 × the claim, here 150 A. */
@@ -44,12 +47,28 @@ describe('over-current', () => {
     ['150 A held for 60 s', [{ currentA: 150, heldForS: 60, opened: false }], 'doesNot, 1'],
     ['149 A held for 60 s', [{ currentA: 149, heldForS: 60, opened: false }], 'notTested, 0'],
     [
-      '150 A held, 200 A opened',
+      '150 A held for 60 s, 200 A opened',
       [
         { currentA: 150, heldForS: 60, opened: false },
         { ...at200A, heldForS: 2 },
       ],
-      'acts, 2',
+      'doesNot, 2',
+    ],
+    [
+      '400 A opened at once, 200 A by heat alone',
+      [
+        { currentA: 400, heldForS: 0.2, opened: true },
+        { ...at200A, heldForS: 61 },
+      ],
+      'actsLate, 2',
+    ],
+    [
+      '200 A opened, 149 A held, which tells nothing',
+      [
+        { ...at200A, heldForS: 2 },
+        { currentA: 149, heldForS: 60, opened: false },
+      ],
+      'acts, 1',
     ],
   ])('%s', (_name, trips, expected) => {
     expect(found('overCurrent', { trips })).toBe(expected);
@@ -94,21 +113,22 @@ describe('temperature', () => {
     ['lowTemperature', 'charge driven to −5 °C only', [cut('coldCharge', -5, false)], 'notTested, 0'],
     ['lowTemperature', 'load alone tried', [cut('coldDischarge', -15)], 'notTested, 0'],
     ['lowTemperature', 'load alone tried, not cut', [cut('coldDischarge', -31, false)], 'notTested, 0'],
-    ['lowTemperature', 'both cut in time', [cut('coldCharge', 1), cut('coldDischarge', -15)], 'acts, 2'],
-    ['lowTemperature', 'charge cut, load not', [cut('coldCharge', 1), cut('coldDischarge', -31, false)], 'doesNot, 2'],
-    ['highTemperature', 'charge cut at 60 °C', [cut('hotCharge', 60)], 'acts, 1'],
-    ['highTemperature', 'charge cut, load late', [cut('hotCharge', 60), cut('hotDischarge', 70)], 'actsLate, 2'],
+    ['lowTemperature', 'charge cut, load cut in time', [cut('coldCharge', 1), cut('coldDischarge', -15)], 'acts, 1'],
+    ['lowTemperature', 'charge cut, load not', [cut('coldCharge', 1), cut('coldDischarge', -31, false)], 'acts, 1'],
+    ['highTemperature', 'charge cut at 60 °C', [cut('hotCharge', 60)], 'acts, 1, charge'],
+    ['highTemperature', 'load cut at 60 °C', [cut('hotDischarge', 60)], 'acts, 1, load'],
+    ['highTemperature', 'charge cut, load late', [cut('hotCharge', 60), cut('hotDischarge', 70)], 'actsLate, 2, both'],
     [
       'highTemperature',
       'charge cut, load not by 80 °C',
       [cut('hotCharge', 60), cut('hotDischarge', 80, false)],
-      'doesNot, 2',
+      'doesNot, 2, both',
     ],
     [
       'highTemperature',
       'charge cut, load to 70 °C only',
       [cut('hotCharge', 60), cut('hotDischarge', 70, false)],
-      'acts, 1',
+      'acts, 1, charge',
     ],
     ['highTemperature', 'a temperature nobody noted', [{ kind: 'hotCharge', acted: true }], 'notTested, 0'],
   ] as const)('%s: %s', (kind, _name, cutOffs, expected) => {

@@ -72,11 +72,11 @@ function sampleLines(models: SideBySide['models']): string[] {
   const single = models.filter(({ packIds }) => packIds.length === 1).map(({ name }) => name);
   const several = models.filter(({ packIds }) => packIds.length > 1);
   return [
-    ...several.map(({ name, packIds, spread }) =>
-      spread === null
-        ? say.samplesUnscored(packIds.length, name)
-        : say.samples(packIds.length, name, formatSpan(spread)),
-    ),
+    ...several.map(({ name, packIds, unscoredCount, isOneGroup, spread }) => {
+      const samples = say.samplesOf(packIds.length, name, unscoredCount);
+      if (spread !== null) return say.samples(samples, formatSpan(spread));
+      return isOneGroup ? say.samplesUnscored(samples) : say.samplesApart(samples);
+    }),
     ...(single.length === 0 ? [] : [say.oneSample([...new Set(single)])]),
   ];
 }

@@ -16,8 +16,12 @@ export function protectionRows(columns: readonly PackColumn[]): GridRow[] {
       label: say.protections[kind],
       cells: columns.map(({ protections }) => {
         const tried = protections.find((protection) => protection.kind === kind);
-        if (tried === undefined) return cell(say.protectionStates.notTested);
-        return cell(say.protectionStates[tried.state], tried.trialCount === 0 ? null : say.trials(tried.trialCount));
+        if (tried === undefined || tried.trialCount === 0) return cell(say.protectionStates.notTested);
+        const { state, sides, trialCount } = tried;
+        return cell(
+          say.protectionStates[state],
+          noteOf([sides === null ? null : say.sides[sides], say.trials(trialCount)]),
+        );
       }),
     }),
   );
