@@ -7,7 +7,7 @@ import type { CostResult } from './live-tests/results.ts';
 import { type RemedyCost, remedyCosts } from './remedy-costs.ts';
 
 export interface CostAfter extends RemedyCost {
-  /** With what the priced remedies cost; null where none is priced, or what the pack delivers is not known. */
+  /** With what the counted remedies cost; null where none is counted, or what the pack delivers is not known. */
   perKwh: number | null;
 }
 
@@ -15,16 +15,16 @@ export interface CostAfter extends RemedyCost {
  * What a delivered kilowatt-hour costs once the listed remedies are paid for: those from outside, and all of them.
  *
  * Units   the nameplate's currency, and that per kWh
- * Error   too low by every remedy in `unpricedIds`
+ * Error   too low by what is needed of `unpricedIds` and `otherCurrencyIds`, too high by what is not of `unsureIds`
  * Throws  RangeError as deliveredCostPerKwh and remedyCosts do.
  * Check   tests/grading/cost-after-remedies.test.ts
  */
 export function costAfterRemedies(
   record: Pick<PackRecord, 'nameplate' | 'remedyNotes' | 'tests'>,
   definition: Pick<Checklist, 'remedies'>,
-  grading: Pick<Grading, 'remedies'>,
+  grading: Pick<Grading, 'remedies' | 'items'>,
 ): { asFound: CostResult | null; outside: CostAfter; all: CostAfter } {
-  const { outside, all } = remedyCosts(record, definition, grading);
+  const { outside, all } = remedyCosts({ record, definition, grading, currency: record.nameplate.currency ?? null });
   const asFound = capacityResult(record).cost;
   return { asFound, outside: withPerKwh(asFound, outside), all: withPerKwh(asFound, all) };
 }

@@ -49,10 +49,20 @@ export const remedyWords = {
     price: (money: string) => `remedies: ${money}`,
     atLeast: (text: string) => `at least ${text}`,
     noEnergy: 'The cost per delivered kWh is not known: it takes a price on the nameplate and a complete run.',
+    ifNeeded: 'if all of it is needed and can be done',
+    noted: (notes: readonly string[]) => notes.join('; '),
     unpriced: (numbers: readonly string[]) =>
       numbers.length === 1
-        ? `Remedy ${numbers[0]} has no price yet: the true cost is higher.`
-        : `Remedies ${listOf([...numbers])} have no price yet: the true cost is higher.`,
+        ? `Remedy ${numbers[0]} has no price yet and is not counted.`
+        : `Remedies ${listOf([...numbers])} have no price yet and are not counted.`,
+    inOtherCurrency: (numbers: readonly string[]) =>
+      numbers.length === 1
+        ? `Remedy ${numbers[0]} is priced in another currency than the nameplate’s and is not counted.`
+        : `Remedies ${listOf([...numbers])} are priced in another currency than the nameplate’s and are not counted.`,
+    unsure: (numbers: readonly string[]) =>
+      numbers.length === 1
+        ? `Remedy ${numbers[0]} may turn out not to be needed, or not possible: what decides that is still open.`
+        : `Remedies ${listOf([...numbers])} may turn out not to be needed, or not possible: what decides that is still open.`,
     nonePriced: 'No remedy has a price yet. Type what you know; the rest stays unknown, not zero.',
     matter: 'Cost after remedies',
   },

@@ -1,12 +1,17 @@
 import { expect, it } from 'vitest';
 import { costAfterRemedies } from '../../src/grading/cost-after-remedies.ts';
-import type { RemedyResult } from '../../src/grading/grading.ts';
+import type { ItemResult, RemedyResult } from '../../src/grading/grading.ts';
 import type { RemedyNote } from '../../src/schema/remedy-note.ts';
 import { packOf, test } from './live-tests/tested-pack.ts';
 
 // Definition, by hand: (price + remedies) ÷ kWh delivered.
 const definition = {
-  remedies: (['outside', 'workshop'] as const).map((reach) => ({ id: reach, text: 'Do it.', reach, settles: [] })),
+  remedies: (['outside', 'workshop'] as const).map((reach) => ({
+    id: reach,
+    text: 'Do it.',
+    reach,
+    settles: [{ item: reach, leaves: 'sound' as const }],
+  })),
 };
 const none = { low: 0, high: 0 };
 const grading = {
@@ -20,6 +25,21 @@ const grading = {
       hazardGains: [],
       cumulative: none,
       clearsHazardIds: [],
+    }),
+  ),
+  items: definition.remedies.map(
+    ({ id }): ItemResult => ({
+      itemId: id,
+      zoneId: 'case',
+      asked: true,
+      possible: ['failed'],
+      settled: true,
+      grade: 'failed',
+      evidence: 'seen',
+      because: 'answered',
+      loweredByTold: false,
+      unlooked: false,
+      measured: null,
     }),
   ),
 };
@@ -45,6 +65,8 @@ it('stays 450 after all where the workshop remedy has no price, and names it', (
     price: 62.5,
     currency: 'EUR',
     unpricedIds: ['workshop'],
+    otherCurrencyIds: [],
+    unsureIds: [],
     perKwh: 450,
   });
 });

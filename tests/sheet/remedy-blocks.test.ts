@@ -43,7 +43,36 @@ describe('what remedies take, on the sheet', () => {
     expect(figures({ 'new-lug': { price: 24.5 }, 'own-label': { price: 3 } })).toContain('remedies: EUR\u00a027.50');
     const unpriced = figures({ 'new-lug': { price: 24.5 } });
     expect(unpriced).toContain('at least remedies: EUR\u00a024.50');
-    expect(unpriced).toContain('Remedy 1 has no price yet');
+    expect(unpriced).toContain('Remedy 1 has no price yet and is not counted.');
+  });
+
+  it('says of 3 for a label that may be sound that it is so if needed, and not “at least”, though remedy 2 has no price', () => {
+    const { 'case-label': _, ...answers } = hutRecord().answers;
+    const record = hutRecord({ answers, remedyNotes: { 'own-label': { price: 3 } } });
+    const costs = JSON.stringify(blocks(hutSheet(record)).slice(4));
+    expect(costs).toContain('"value":"remedies: EUR\u00a03.00","note":"if all of it is needed and can be done"');
+    expect(costs).not.toContain('at least');
+    expect(costs).toContain('Remedy 1 may turn out not to be needed, or not possible');
+    expect(costs).toContain('Remedy 2 has no price yet and is not counted.');
+  });
+
+  it('still says “at least” 24.50 for the failed lug where only the label, unpriced, may turn out sound', () => {
+    const { 'case-label': _, ...answers } = hutRecord().answers;
+    const record = hutRecord({ answers, remedyNotes: { 'new-lug': { price: 24.5 } } });
+    expect(JSON.stringify(blocks(hutSheet(record)))).toContain('at least remedies: EUR\u00a024.50');
+  });
+
+  it('says of the only price, 24.50 USD beside a pack in EUR, that it is not counted, not that there is none', () => {
+    const costs = blocks(hutSheet(withNotes({ 'new-lug': { price: 24.5, currency: 'USD' } }))).slice(4);
+    expect(costs).toEqual([
+      { kind: 'subhead', text: 'What it costs' },
+      { kind: 'paragraph', text: 'Remedy 1 has no price yet and is not counted.', tone: 'muted' },
+      {
+        kind: 'paragraph',
+        text: 'Remedy 2 is priced in another currency than the nameplate’s and is not counted.',
+        tone: 'muted',
+      },
+    ]);
   });
 
   it('stands in the PDF with cost and note', async () => {
@@ -56,6 +85,14 @@ describe('what remedies take, on the sheet', () => {
 });
 
 describe('sealed figures', () => {
+  it('name 24.50 USD beside a pack in EUR among the unpriced, as sheets sealed before do', () => {
+    const record = withNotes({ 'new-lug': { price: 24.5, currency: 'USD' } });
+    expect(figuresOf({ definition: HUT_CHECKLIST, earlier: null, record })).toMatchObject({
+      'afterRemedies/outside/unpricedIds': 'own-label',
+      'afterRemedies/all/unpricedIds': 'own-label, new-lug',
+    });
+  });
+
   const linesOf = (record: ReturnType<typeof hutRecord>) =>
     Object.keys(figuresOf({ definition: HUT_CHECKLIST, earlier: null, record })).filter((path) =>
       path.startsWith('afterRemedies'),

@@ -2,7 +2,7 @@ import { nameplateChecks } from '../../../calc/nameplate-checks.ts';
 import { pricePerKwh } from '../../../calc/price-per-kwh.ts';
 import { promisedEnergy } from '../../../calc/promised-energy.ts';
 import { energyDensityWhPerL, specificEnergyWhPerKg } from '../../../calc/specific-energy.ts';
-import { costAfterRemedies } from '../../../grading/cost-after-remedies.ts';
+import { type CostAfter, costAfterRemedies } from '../../../grading/cost-after-remedies.ts';
 import { finishedReadings, isFinished } from '../../../grading/finished-readings.ts';
 import { gradeRecord } from '../../../grading/grade-record.ts';
 import { LIVE_RESULT_OF } from '../../../grading/live-tests/live-results.ts';
@@ -66,8 +66,18 @@ function workedOut(path: string, workOut: () => unknown): Line[] {
 
 /** The cost as found is sealed with the live tests. */
 function afterRemediesOf(definition: Checklist, record: PackRecord) {
-  const { outside, all } = costAfterRemedies(record, definition, gradeRecord(definition, record));
-  return { outside, all };
+  const grading = gradeRecord(definition, record);
+  const { outside, all } = costAfterRemedies(record, definition, grading);
+  // As the first sealed sheets have it: what is priced in another currency stands among the unpriced, as printed.
+  const sealed = ({ price, currency, unpricedIds, otherCurrencyIds, perKwh }: CostAfter) => ({
+    price,
+    currency,
+    unpricedIds: grading.remedies
+      .map(({ remedyId }) => remedyId)
+      .filter((id) => unpricedIds.includes(id) || otherCurrencyIds.includes(id)),
+    perKwh,
+  });
+  return { outside: sealed(outside), all: sealed(all) };
 }
 
 /** What stands on the sheet beside "delivered against promised" and under the nameplate. */

@@ -1,5 +1,5 @@
 import { type DeliveredCost, deliveredCostPerKwh } from '../../../calc/delivered-cost.ts';
-import type { RemedyCost } from '../../../grading/remedy-costs.ts';
+import { costBound, remedyCosts } from '../../../grading/remedy-costs.ts';
 import { formatDay } from '../../../text/format-day.ts';
 import { formatPrice } from '../../../text/format-unit.ts';
 import { sideBySideWords as say } from '../../../text/side-by-side.ts';
@@ -60,20 +60,28 @@ function costCell(column: PackColumn, remedyPrice = 0): GridCell {
 
 function afterCell(column: PackColumn, reach: 'outside' | 'all'): GridCell {
   const found = costCell(column);
-  if (foundCost(column) === null) return found;
+  if (column.price === null || foundCost(column) === null) return found;
   const remedies = column.grading.remedies.filter(
     (remedy) => remedy.ruledOut === undefined && (reach === 'all' || remedy.reach === 'outside'),
   );
   if (remedies.length === 0) return withNote(found, reach === 'all' ? say.noRemedy : say.noOutside);
-  const { price, currency, unpricedIds }: RemedyCost = column.remedyCosts[reach];
-  if (price === null) return noCell(say.noRemedyPrice);
-  if (currency !== column.price?.currency) return noCell(say.otherCurrency);
+  // In the currency of the price that is counted with, which need not be the nameplate's.
+  const cost = remedyCosts({ ...column, currency: column.price.currency })[reach];
+  const { price, unpricedIds, otherCurrencyIds } = cost;
+  if (price === null) {
+    const unpriced = unpricedIds.length === 0 ? null : say.noRemedyPrice;
+    return cell(say.none, noteOf([unpriced, otherCurrencyIds.length === 0 ? null : say.otherCurrency]));
+  }
   const after = costCell(column, price);
-  return unpricedIds.length === 0
-    ? after
-    : withNote({ ...after, text: say.atLeast(after.text) }, say.unpriced(unpricedIds.length));
+  const bound = costBound(cost);
+  return withNote(
+    bound === 'atLeast' ? { ...after, text: say.atLeast(after.text) } : after,
+    bound === 'ifNeeded' ? say.ifNeeded : null,
+    unpricedIds.length === 0 ? null : say.unpriced(unpricedIds.length),
+    otherCurrencyIds.length === 0 ? null : say.inOtherCurrency(otherCurrencyIds.length),
+  );
 }
 
-function withNote({ text, note }: GridCell, more: string): GridCell {
-  return cell(text, noteOf([note, more]));
+function withNote({ text, note }: GridCell, ...more: (string | null)[]): GridCell {
+  return cell(text, noteOf([note, ...more]));
 }

@@ -1,6 +1,5 @@
 import { capacityResult } from '../../../grading/live-tests/capacity-result.ts';
 import type { CapacityResult } from '../../../grading/live-tests/results.ts';
-import { type RemedyCost, remedyCosts } from '../../../grading/remedy-costs.ts';
 import type { ChosenPrice } from '../../../grading/side-by-side/chosen-price.ts';
 import type { Compared, Protection, RankGroup, RankMember } from '../../../grading/side-by-side/side-by-side.ts';
 import type { Checklist } from '../../../schema/checklist.ts';
@@ -20,7 +19,6 @@ export interface PackColumn extends Compared {
   /** The newest definition of its group: its zones and their order count for all. */
   weighing: Checklist;
   price: ChosenPrice | null;
-  remedyCosts: { outside: RemedyCost; all: RemedyCost };
   protections: readonly Protection[];
   /** Null where a figure is so far out that nothing can be worked out. */
   capacity: CapacityResult | null;
@@ -54,7 +52,6 @@ export function packColumns(input: SideBySideInput): PackColumn[] {
         member,
         weighing: weighingOf(compared, group, pack),
         price: prices[place] ?? null,
-        remedyCosts: remedyCosts(pack.record, pack.definition, pack.grading),
         protections: protections[place] ?? [],
         capacity: capacityOrNull(pack),
       };
