@@ -14,7 +14,9 @@ export const sideBySideScreenWords = {
   paid: (price: string) => `Paid: ${price}`,
   noPrice: 'No price noted.',
   change: 'Prices and options of this pack',
-  onlyDiffering: 'Only what differs',
+  onlyDiffering: 'Only what differs, and all protections',
+  hidden: (count: number) =>
+    count === 1 ? 'One line, alike in all packs, is hidden.' : `${count} lines, alike in all packs, are hidden.`,
   drawing: 'Weighing the order 10,000 times …',
   notDrawn: 'How firm the order is could not be worked out here. Everything else stands.',
   csv: 'Comparison as CSV',

@@ -45,6 +45,7 @@ export function SideBySidePage() {
   }
   const isRead = typeof found !== 'string' && found.compared.length > 0;
   const paper = isRead && choice.packIds.length > 1 ? paperOf(found, choice) : null;
+  const differing = paper && choice.onlyDiffering ? onlyDiffering(paper) : null;
   return (
     <Screen {...FRAME} {...(paper && { dockClass: 'two-rows', dock: <PdfActions sheet={paper} revision={null} /> })}>
       <div class="folds">
@@ -77,10 +78,13 @@ export function SideBySidePage() {
             />
             <span>{say.onlyDiffering}</span>
           </label>
+          {differing !== null && differing.hiddenCount > 0 && (
+            <p class="small muted">{say.hidden(differing.hiddenCount)}</p>
+          )}
           <p class="small muted" role="status">
             {found.drawing === 'drawing' ? say.drawing : found.drawing === 'failed' ? say.notDrawn : ' '}
           </p>
-          <SheetView sheet={choice.onlyDiffering ? onlyDiffering(paper) : paper} photo={() => null} />
+          <SheetView sheet={differing?.paper ?? paper} photo={() => null} />
           <HandOver label={say.csv} make={async () => csvOf(paper)} />
         </>
       )}

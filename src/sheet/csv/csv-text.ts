@@ -1,7 +1,10 @@
 export type CsvValue = string | number | null;
 
-/** A text that begins so is taken for a formula by spreadsheets. Source: OWASP, "CSV Injection". */
-const FORMULA_START = /^[=+\-@\t\r]/;
+/**
+ * A text that begins so is taken for a formula by spreadsheets; some drop the space in front of it, or read full-width
+ * signs as the narrow ones. Source: OWASP, "CSV Injection".
+ */
+const FORMULA_START = /^(?:[\t\r]|\s*[=+\-@\uff1d\uff0b\uff0d\uff20])/;
 const MUST_BE_QUOTED = /[",\r\n]/;
 
 /**

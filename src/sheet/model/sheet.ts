@@ -310,6 +310,6 @@ export interface GridRow {
   label: string;
   /** One a column. */
   cells: { text: string; note: string | null; glyph: LidOutcome | null }[];
-  /** The shown texts are not all the same. */
+  /** What the cells show is not all the same. */
   differs: boolean;
 }

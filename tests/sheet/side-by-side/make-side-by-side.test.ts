@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { NO_LIVE_TESTS } from '../../../src/record/fold-live-tests.ts';
 import type { PackRecord } from '../../../src/record/pack-record.ts';
 import type { GridBlock, Sheet } from '../../../src/sheet/model/sheet.ts';
+import { gridRow } from '../../../src/sheet/model/side-by-side/grid-rows.ts';
 import { makeSideBySide } from '../../../src/sheet/model/side-by-side/make-side-by-side.ts';
 import { onlyDiffering } from '../../../src/sheet/model/side-by-side/only-differing.ts';
 import { HUT_CHECKLIST, hutRecord } from '../hut-pack.ts';
@@ -56,8 +57,11 @@ describe('two packs of the hut, worked out by hand', () => {
   const sheet = makeSideBySide(
     comparisonOf([wren, tarn], {
       protections: [
-        [{ kind: 'overCurrent', state: 'actsLate', trialCount: 2 }],
-        [{ kind: 'overCurrent', state: 'acts', trialCount: 1 }],
+        [{ kind: 'overCurrent', state: 'actsLate', trialCount: 2, sides: null }],
+        [
+          { kind: 'overCurrent', state: 'acts', trialCount: 1, sides: null },
+          { kind: 'highTemperature', state: 'acts', trialCount: 1, sides: 'load' },
+        ],
       ],
     }),
   );
@@ -87,7 +91,7 @@ describe('two packs of the hut, worked out by hand', () => {
       'II critical: 0 | 1',
       'III marginal: 0 | 0',
       'IV negligible: 0 | 0',
-      'No hazard: 0 | 1',
+      'No hazard: 0 | 1 (one item still open)',
       'Capacity delivered: 98 Ah (98.0 % of 100 Ah promised) | 90 Ah (90.0 % of 100 Ah promised)',
       'Energy delivered: 2500 Wh (97.7 % of 2560 Wh promised; promise from Ah × V) | 2000 Wh (78.1 % of 2560 Wh promised; promise from Ah × V)',
       'Left at the hardest rate: – (not measured) | – (not measured)',
@@ -100,7 +104,7 @@ describe('two packs of the hut, worked out by hand', () => {
       'Over-current: acts (one trial) | acts late (2 trials)',
       'Short circuit: not tested | not tested',
       'Charging in the cold: not tested | not tested',
-      'Heat: not tested | not tested',
+      'Heat: acts (load only; one trial) | not tested',
       'Low voltage: not tested | not tested',
       'High voltage: not tested | not tested',
       'Route: Whole route (7 of 7 asked) | Whole route (7 of 7 asked)',
@@ -111,8 +115,10 @@ describe('two packs of the hut, worked out by hand', () => {
     ]);
   });
 
-  it('keeps the 20 lines in which they differ, and no other', () => {
-    expect(gridOf(onlyDiffering(sheet)).rows.map(({ label }) => label)).toEqual([
+  it('keeps the 19 other lines in which they differ and all 6 of the protections, and hides 8', () => {
+    const { paper, hiddenCount } = onlyDiffering(sheet);
+    expect(hiddenCount).toBe(8);
+    expect(gridOf(paper).rows.map(({ label }) => label)).toEqual([
       'Rank',
       'Verdict',
       'Score, of 100',
@@ -132,6 +138,11 @@ describe('two packs of the hut, worked out by hand', () => {
       'Per delivered kWh, after outside work',
       'Per delivered kWh, after all work',
       'Over-current',
+      'Short circuit',
+      'Charging in the cold',
+      'Heat',
+      'Low voltage',
+      'High voltage',
       'Settled',
     ]);
   });
@@ -235,6 +246,84 @@ describe('packs that cannot be set against one another', () => {
       'Score against cost per delivered kWh. Tarn 24: score 100.0, EUR 200.00 per kWh.',
       'Score against cost per delivered kWh. Fell: score 100.0, USD 256.00 per kWh.',
     ]);
+  });
+});
+
+describe('what is open', () => {
+  const grade = (of: 'sound' | 'failed') => ({ kind: 'grade', grade: of, evidence: 'seen' }) as const;
+  const without = (...ids: string[]): PackRecord['answers'] =>
+    Object.fromEntries(Object.entries(ALL_SOUND).filter(([id]) => !ids.includes(id)));
+  const cellsOf = (sheet: Sheet, label: string) => gridOf(sheet).rows.find((row) => row.label === label)?.cells;
+
+  it('is counted beside the findings of its severity: 2 vents of severity I, the lid with no hazard', () => {
+    const open = compared({ packId: C, answers: without('cell-vents', 'swollen', 'case-lid'), facts: {} });
+    const lines = linesOf(makeSideBySide(comparisonOf([tarn, open])));
+    expect(lines.slice(8, 13)).toEqual([
+      'I catastrophic: 0 | 0 (2 items still open)',
+      'II critical: 0 | 0',
+      'III marginal: 0 | 0 (one item still open)',
+      'IV negligible: 0 | 0',
+      'No hazard: 0 | 0 (one item still open)',
+    ]);
+  });
+
+  it('shows a zone as different whose figures are alike and whose lids are not', () => {
+    const alike = { text: '100', note: null };
+    const closed = { ...alike, glyph: 'sound' as const };
+    const dashed = { ...alike, glyph: 'notSeen' as const };
+    const row = { id: 'zone', group: null, label: 'Vents' };
+    expect(gridRow({ ...row, cells: [closed, dashed] }).differs).toBe(true);
+    expect(gridRow({ ...row, cells: [closed, closed] }).differs).toBe(false);
+  });
+
+  it('in a pack with a stop sign counts by all it was asked: the zone is a range where a later version asks less', () => {
+    const floor = { 'metal-floor': sound };
+    const fewer = {
+      ...HUT_CHECKLIST,
+      version: '0.3.1',
+      items: HUT_CHECKLIST.items.filter(({ id }) => id !== 'case-lid' && id !== 'case-label'),
+      remedies: HUT_CHECKLIST.remedies.filter(({ id }) => id !== 'own-label'),
+    };
+    const stop = compared({
+      packId: A,
+      nameplate: { ...WREN, name: 'Fell' },
+      answers: { ...without('case-lid'), ...floor, swollen: grade('failed'), 'case-label': grade('failed') },
+      facts: { 'metal-case': 'yes' },
+    });
+    const other = compared({ packId: B, answers: { ...ALL_SOUND, ...floor }, facts: { 'metal-case': 'yes' } }, fewer);
+    const zone = cellsOf(makeSideBySide(comparisonOf([stop, other])), 'Enclosure');
+    expect(zone?.[1]?.text).toMatch(/^\d+–\d+$/);
+    expect(zone?.[1]?.glyph).toBe('failed');
+  });
+});
+
+describe('samples of one model', () => {
+  const failed = { kind: 'grade', grade: 'failed', evidence: 'seen' } as const;
+  const stop = compared({ packId: C, nameplate: WREN, answers: { ...ALL_SOUND, swollen: failed } });
+  const fine = (packId: string, route: 'short' | 'whole' = 'whole') =>
+    compared({ packId, nameplate: WREN, answers: ALL_SOUND, route });
+  const sampleLine = (...packs: ReturnType<typeof compared>[]) =>
+    textsOf(makeSideBySide(comparisonOf(packs)), 'basis').find((text) => /^\d samples of/.test(text));
+
+  it.each([
+    [
+      [stop, fine(A)],
+      '2 samples of Wren 24, 1 of them without a score: there are no two scores to set against one another.',
+    ],
+    [
+      [stop, { ...stop, packId: A }],
+      '2 samples of Wren 24, all of them without a score: there are no two scores to set against one another.',
+    ],
+    [
+      [fine(A), fine(B, 'short')],
+      '2 samples of Wren 24: they were asked differently, so their scores are not set against one another.',
+    ],
+    [
+      [stop, fine(A), fine(B)],
+      '3 samples of Wren 24, 1 of them without a score: scores of 100.0. What lies between is what samples differ by, and what is still open.',
+    ],
+  ])('%#: says what their scores tell, and how many have none', (packs, line) => {
+    expect(sampleLine(...packs)).toBe(line);
   });
 });
 

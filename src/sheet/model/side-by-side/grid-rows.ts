@@ -20,5 +20,7 @@ export function noteOf(parts: readonly (string | null)[]): string | null {
 
 export function gridRow({ cells, ...row }: Omit<GridRow, 'differs'>): GridRow {
   const [first] = cells;
-  return { ...row, cells, differs: cells.some(({ text, note }) => text !== first?.text || note !== first?.note) };
+  const isAlike = ({ text, note, glyph }: GridCell) =>
+    text === first?.text && note === first.note && glyph === first.glyph;
+  return { ...row, cells, differs: !cells.every(isAlike) };
 }

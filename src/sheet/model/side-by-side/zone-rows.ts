@@ -53,11 +53,12 @@ function zoneCell(zone: FoundZone | undefined): GridCell {
   return { text: zoneText(zone), note: null, glyph };
 }
 
-/** On the common items where it is ranked; a pack that is not has its own. */
+/** On the common items where it is ranked; of a pack that is not, on all that it was asked. */
 function foundZone({ packId, group, grading }: PackColumn, zoneId: string, place: number): FoundZone {
-  const common = new Set(group.commonItemIds);
-  const items = grading.items.filter((item) => item.zoneId === zoneId && item.asked && common.has(item.itemId));
   const ranked = group.firmness?.packs.find((pack) => pack.packId === packId);
+  const common = new Set(group.commonItemIds);
+  const asked = grading.items.filter((item) => item.zoneId === zoneId && item.asked);
+  const items = ranked === undefined ? asked : asked.filter(({ itemId }) => common.has(itemId));
   const grades = items.flatMap(({ grade }) => grade ?? []);
   return {
     q:
