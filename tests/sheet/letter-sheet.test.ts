@@ -5,6 +5,7 @@ import { makeLetterSheet } from '../../src/sheet/model/letter-sheet.ts';
 import { letterText } from '../../src/sheet/model/letter-text.ts';
 import type { Sheet } from '../../src/sheet/model/sheet.ts';
 import type { SheetInput } from '../../src/sheet/model/sheet-context.ts';
+import { linesOf } from '../../src/sheet/model/text-room.ts';
 import type { Paper } from '../../src/sheet/pdf/paper.ts';
 import { writePdf } from '../../src/sheet/pdf/write-pdf.ts';
 import { CLOSED_ONCE, HASH_1 } from './closed-pack.ts';
@@ -98,6 +99,17 @@ describe('what the letter says', () => {
   it.each(FULLEST)('has its first paragraph uncut at its longest: %s', (_, input) => {
     const [intro] = makeLetterSheet(input).sections[0]?.blocks ?? [];
     expect(intro).toMatchObject({ text: expect.stringMatching(/trials of cut-offs\.$/u) });
+  });
+
+  it.each(FULLEST)('has who pays and the SHA-256 of the sheet uncut at its longest: %s', (_, input) => {
+    const said = letterText(makeLetterSheet(input));
+    expect(said).toContain('The tester’s links to the seller pay a commission.');
+    expect(said).toContain(`SHA-256 ${HASH_1}.`);
+  });
+
+  it.each(FULLEST)('has a foot of one line, clear of the page number: %s', (_, input) => {
+    // 482 pt between the margins of A4, letters of 7.6 pt (sheet/pdf/text-style.ts), 64 pt for "1 of 1": 55 em.
+    expect(linesOf(makeLetterSheet(input).madeBy, 55)).toBe(1);
   });
 
   it('is addressed to the maker with model and serial number, where the nameplate has them', () => {

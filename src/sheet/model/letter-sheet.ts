@@ -15,9 +15,9 @@ import { cutTo, linesOf, type TextRoom } from './text-room.ts';
 
 /**
  * Widths in em of the letters that stand there, on A4, the narrower paper: 482 pt between the margins
- * (sheet/pdf/paper.ts), letters as in sheet/pdf/text-style.ts.
+ * (sheet/pdf/paper.ts), letters as in sheet/pdf/text-style.ts. Beside the foot there is room for the page number.
  */
-const WIDTH_EM = { name: 18.5, body: 50.5, list: 49.5, quote: 49.5, small: 57.5 } as const;
+const WIDTH_EM = { name: 18.5, body: 50.5, list: 49.5, quote: 49.5, small: 57.5, foot: 55 } as const;
 /**
  * The lower paper, US Letter, has 670 pt for text: 50 lines of 13.2 pt. Head, four subheads and the spaces between
  * paragraphs take 17 of them, a remark on letters that the typeface lacks 2. Check: tests/sheet/letter-sheet.test.ts.
@@ -25,8 +25,8 @@ const WIDTH_EM = { name: 18.5, body: 50.5, list: 49.5, quote: 49.5, small: 57.5 
 const FREE_LINES = 31;
 const GAP_LINES = 0.31;
 const MOST_LINES = { line: 2, intro: 5, reading: 3, opinion: 4, small: 3, signed: 1 } as const;
-/** A checklist's title within a sentence: half a line. */
-const TITLE_EM = 25;
+/** A checklist's title within a sentence: half a line. Of whom the sample came from as much, so that who pays stays. */
+const WITHIN_EM = 25;
 
 /**
  * A letter to the maker on one page, whatever the record holds: facts, readings, opinion apart, what is asked, the right
@@ -57,7 +57,7 @@ export function makeLetterSheet(input: SheetInput): Sheet {
     },
     sections: [{ id: 'letter', title: say.title, headed: false, wide: true, blocks: letterBlocks(context) }],
     photos: [],
-    madeBy: sheetWords.madeBy(appVersion, methodWords.version(definition.title, definition.id, definition.version)),
+    madeBy: cutTo(sheetWords.madeBy(appVersion, checklistWords(definition)), { lines: 1, widthEm: WIDTH_EM.foot }),
   };
 }
 
@@ -114,13 +114,12 @@ function introWords({ record, definition, grading, day }: SheetContext): string 
     ...(trips.length === 0 ? [] : [say.trips(trips.length)]),
     ...(cutOffs.length === 0 ? [] : [say.cutOffs(cutOffs.length)]),
   ];
-  const title = cutTo(definition.title, { lines: 1, widthEm: TITLE_EM });
   const isWithheld = grading.stop === 'failed';
   const score = grading.score === null || isWithheld ? null : formatScore(grading.score, grading.settled);
   return [
     say.judged({
       day,
-      checklist: methodWords.version(title, definition.id, definition.version),
+      checklist: checklistWords(definition),
       route: ROUTE_WORDS[grading.route],
       asked: grading.askedCount,
       all: grading.itemCount,
@@ -132,11 +131,19 @@ function introWords({ record, definition, grading, day }: SheetContext): string 
   ].join(' ');
 }
 
+function checklistWords({ title, id, version }: SheetContext['definition']): string {
+  return methodWords.version(cutTo(title, { lines: 1, widthEm: WITHIN_EM }), id, version);
+}
+
 function smallPrint(context: SheetContext): string {
   const standing = standingOf(context);
   const closing = standing.is === 'open' || standing.is === 'revising' ? null : standing.closing;
   const sheet = closing === null ? say.sheetOpen : say.sheetClosed(closing.revision, closing.sha256);
-  return `${disclosureOf(context.record).line} ${sheet}`;
+  const { nameplate, demo } = context.record;
+  const { obtainedFrom } = nameplate;
+  const from =
+    obtainedFrom === undefined ? {} : { obtainedFrom: cutTo(obtainedFrom, { lines: 1, widthEm: WITHIN_EM }) };
+  return `${disclosureOf({ nameplate: { ...nameplate, ...from }, demo }).line} ${sheet}`;
 }
 
 function fitted(text: string, what: keyof typeof MOST_LINES, widthEm: TextRoom['widthEm']): string {
