@@ -7,6 +7,8 @@ export const cardWords = {
   withheld: 'Score withheld',
   nothingToScore: 'Nothing to score',
   shortRoute: 'short route',
+  shown: (shown: number, all: number) => `${shown} of ${all} ${all === 1 ? 'finding' : 'findings'}`,
+  noneShown: (all: number) => (all === 1 ? 'One finding, not shown here.' : `${all} findings, none shown here.`),
   noFindings: 'Nothing that was looked at was graded weak or failed.',
   madeWith: 'Made with Underlid.',
   line: (parts: readonly string[]) => parts.join(' · '),

@@ -1,5 +1,5 @@
 import type { Drawing, Mark } from '../../drawing/display-list.ts';
-import { fitText, fittedMarks } from '../../drawing/fitted-text.ts';
+import { type FittedText, fitText, fittedMarks } from '../../drawing/fitted-text.ts';
 import { placeMarks } from '../../drawing/place-marks.ts';
 import { cardWords as say } from '../../text/card.ts';
 import { findingPart } from './card-finding.ts';
@@ -128,10 +128,11 @@ function atBottom(part: Part, { x, width, bottom }: { x: number; width: number; 
   return { box: { x, y, width, height: part.height }, marks: placeMarks(part, { x: 0, y }) };
 }
 
-function findingParts({ findings }: CardModel, room: Box): Placed[] {
+/** The findings shown, under how many there are: a card of three must not look like one of a pack with three. */
+function findingParts({ findings, findingCount }: CardModel, room: Box): Placed[] {
   if (findings.length === 0) {
     const fitted = fitText({
-      text: say.noFindings,
+      text: findingCount === 0 ? say.noFindings : say.noneShown(findingCount),
       width: room.width,
       height: room.height,
       weight: 500,
@@ -141,10 +142,16 @@ function findingParts({ findings }: CardModel, room: Box): Placed[] {
       { box: { ...room, height: fitted.height }, marks: fittedMarks(fitted, { x: room.x, y: room.y, ink: 'ink' }) },
     ];
   }
-  const gaps = GAP_BETWEEN * (findings.length - 1);
+  const count = fitText({ ...COUNT, text: say.shown(findings.length, findingCount), width: room.width });
+  const countHeight = count.height + COUNT_GAP;
+  const gaps = GAP_BETWEEN * (findings.length - 1) + countHeight;
   // One or two findings stand no taller than half the room, so that words and photo stay together.
   const height = Math.min((room.height - gaps) / findings.length, (room.height - GAP_BETWEEN) / 2);
-  const boxes = findings.map((_, place) => ({ ...room, y: room.y + place * (height + GAP_BETWEEN), height }));
+  const boxes = findings.map((_, place) => ({
+    ...room,
+    y: room.y + countHeight + place * (height + GAP_BETWEEN),
+    height,
+  }));
   const all = (mostWordsSize?: number) =>
     findings.flatMap((finding, place) => {
       const box = boxes[place];
@@ -152,7 +159,20 @@ function findingParts({ findings }: CardModel, room: Box): Placed[] {
     });
   // One voice: what the longest needs, all take.
   const least = Math.min(...all().map(({ part }) => part.wordsSize));
-  return all(least).map(({ box, part }) => ({ box: { ...box, height: part.height }, marks: part.marks }));
+  return all(least).map(({ box, part }, place) => {
+    const placed = { box: { ...box, height: part.height }, marks: part.marks };
+    return place === 0 ? underCount(placed, count) : placed;
+  });
+}
+
+const COUNT_GAP = 10;
+const COUNT = { height: 30, weight: 500, sizes: [22, 20] } as const;
+
+/** The count shares the strip of the first finding. */
+function underCount({ box, marks }: Placed, count: FittedText): Placed {
+  const taken = count.height + COUNT_GAP;
+  const above = { ...box, y: box.y - taken, height: box.height + taken };
+  return { box: above, marks: [...fittedMarks(count, { x: above.x, y: above.y, ink: 'muted' }), ...marks] };
 }
 
 function strip({ x, y, width, height }: Box): Mark {

@@ -56,29 +56,47 @@ const MARK_FACE = { size: 24, weight: 500 } as const;
 const MARK_PAD = 12;
 const MARK_HEIGHT = 40;
 
-/** "sample 1" and the framed marks, in one row; the sample's name gives way. Nothing takes no room. */
+const ROW_GAP = 8;
+/** What the sample's name may take of a row that all of them do not fit in. Our choice: enough for "sample 12". */
+const SAMPLE_FRAC = 0.4;
+
+/** "sample 1" and the framed marks, in as few rows as they fit in; the sample's name gives way. Nothing takes no room. */
 export function marksPart({ sample, marks }: CardModel, { x, y, width }: Omit<Box, 'height'>): Part {
   if (sample === '' && marks.length === 0) return { marks: [], height: 0 };
-  const frames = marks.map((text) => ({ text, width: textWidth(text, MARK_FACE) + 2 * MARK_PAD }));
-  const taken = frames.reduce((sum, frame) => sum + frame.width + MARK_PAD, 0);
-  const said = sample === '' ? '' : shortened(sample, MARK_FACE, Math.max(0, width - taken - MARK_PAD));
-  const baseline = y + 28;
-  let left = x + (said === '' ? 0 : textWidth(said, MARK_FACE) + 2 * MARK_PAD);
-  const framed = frames.flatMap((frame): Mark[] => {
-    const at = left;
-    left += frame.width + MARK_PAD;
-    return [
-      {
-        kind: 'shape',
-        shape: { form: 'box', x: at, y: y + 1, width: frame.width, height: MARK_HEIGHT - 2, radius: 5 },
-        stroke: { ink: 'ink', width: 2, dash: [7, 5] },
-      },
-      { kind: 'text', x: at + MARK_PAD, y: baseline, text: frame.text, ...MARK_FACE, anchor: 'start', ink: 'ink' },
-    ];
-  });
-  const first: Mark[] =
-    said === '' ? [] : [{ kind: 'text', x, y: baseline, text: said, ...MARK_FACE, anchor: 'start', ink: 'muted' }];
-  return { marks: [...first, ...framed], height: MARK_HEIGHT };
+  const frames = marks.map((text) => ({ text, framed: true, width: textWidth(text, MARK_FACE) + 2 * MARK_PAD }));
+  const besides = width - frames.reduce((sum, frame) => sum + frame.width + MARK_PAD, MARK_PAD);
+  const said = sample === '' ? '' : shortened(sample, MARK_FACE, Math.max(width * SAMPLE_FRAC, besides));
+  const first = { text: said, framed: false, width: textWidth(said, MARK_FACE) + MARK_PAD };
+  const placed: { one: typeof first; left: number; row: number }[] = [];
+  let left = 0;
+  let row = 0;
+  for (const one of said === '' ? frames : [first, ...frames]) {
+    if (left > 0 && left + one.width > width) {
+      left = 0;
+      row++;
+    }
+    placed.push({ one, left, row });
+    left += one.width + MARK_PAD;
+  }
+  const drawn = placed.flatMap((at) => markAt(at.one, x + at.left, y + at.row * (MARK_HEIGHT + ROW_GAP)));
+  return { marks: drawn, height: (row + 1) * (MARK_HEIGHT + ROW_GAP) - ROW_GAP };
+}
+
+function markAt(
+  { text, framed, width }: { text: string; framed: boolean; width: number },
+  x: number,
+  y: number,
+): Mark[] {
+  const said = { kind: 'text', y: y + 28, text, ...MARK_FACE, anchor: 'start' } as const;
+  if (!framed) return [{ ...said, x, ink: 'muted' }];
+  return [
+    {
+      kind: 'shape',
+      shape: { form: 'box', x, y: y + 1, width, height: MARK_HEIGHT - 2, radius: 5 },
+      stroke: { ink: 'ink', width: 2, dash: [7, 5] },
+    },
+    { ...said, x: x + MARK_PAD, ink: 'ink' },
+  ];
 }
 
 /** The verdict and what it means. */

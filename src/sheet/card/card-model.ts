@@ -12,10 +12,11 @@ import { disclosureOf } from '../model/disclosure.ts';
 import type { SheetPhoto } from '../model/sheet.ts';
 import { type SheetContext, type SheetInput, sheetContext } from '../model/sheet-context.ts';
 import { packName } from '../model/sheet-head.ts';
+import { markOf, standingOf } from '../model/sheet-standing.ts';
 
 /** Our choice: more would not be read before the picture is gone. */
 export const MOST_FINDINGS = 3;
-/** The longest note that is taken over whole. */
+/** The longest note that is taken over whole, in characters. */
 const LONGEST_WORDS = 320;
 
 export interface ChosenFinding {
@@ -41,12 +42,15 @@ export interface CardModel {
   name: string;
   /** "sample 1"; empty where it has no number. */
   sample: string;
-  /** Framed marks: invented demo, short route. */
+  /** Framed marks: not closed, invented demo, draft checklist, short route. */
   marks: string[];
   verdict: { title: string; line: string };
   /** `range` is null where the score is withheld or there is nothing to score: `label` says which. */
   score: { label: string; figures: string; range: { low: number; high: number } | null; settled: boolean };
+  /** Those that are shown. */
   findings: CardFinding[];
+  /** All there are. */
+  findingCount: number;
   disclosure: string;
   /** "One sample, as found on …". */
   caution: string;
@@ -61,14 +65,27 @@ export function cardModel(input: SheetInput, chosen?: readonly ChosenFinding[]):
   return {
     name: packName(context),
     sample: sample === undefined ? '' : words.sample(sample),
-    marks: [record.demo ? words.inventedDemo : [], grading.route === 'short' ? say.shortRoute : []].flat(),
+    marks: marksOf(context),
     verdict: verdictWords(grading.verdict),
     score: scoreOf(context),
     findings: (chosen ?? defaultFindings(input)).slice(0, MOST_FINDINGS).flatMap((one) => findingOf(context, one)),
+    findingCount: grading.findings.length,
     disclosure: disclosureOf(record).line,
     caution: sheetWords.oneSample(day),
     madeWith: say.madeWith,
   };
+}
+
+/** What must never be missed, the sheet's standing first: a closed one needs no mark. */
+function marksOf(context: SheetContext): string[] {
+  const { record, definition, grading } = context;
+  const standing = standingOf(context);
+  return [
+    ...(standing.is === 'closed' || standing.is === 'reopened' ? [] : [markOf(standing)]),
+    ...(record.demo ? [words.inventedDemo] : []),
+    ...(definition.status === 'draft' ? [sheetWords.draftChecklist] : []),
+    ...(grading.route === 'short' ? [say.shortRoute] : []),
+  ];
 }
 
 const RISK_ORDER: readonly (RiskLevel | null)[] = ['high', 'serious', 'medium', 'low', null];
@@ -129,7 +146,8 @@ function findingOf(context: SheetContext, chosen: ChosenFinding): CardFinding[] 
 }
 
 function cutAtWord(text: string): string {
-  if (text.length <= LONGEST_WORDS) return text;
-  const kept = [...text].slice(0, LONGEST_WORDS - 1).join('');
+  const characters = [...text];
+  if (characters.length <= LONGEST_WORDS) return text;
+  const kept = characters.slice(0, LONGEST_WORDS - 1).join('');
   return `${kept.replace(/\s+\S*$/, '').trimEnd()}…`;
 }

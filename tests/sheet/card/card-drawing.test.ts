@@ -44,7 +44,7 @@ const finding: fc.Arbitrary<CardFinding> = fc.record({
 const model: fc.Arbitrary<CardModel> = fc.record({
   name: text(120),
   sample: text(120),
-  marks: fc.constantFrom([], ['invented demo'], ['invented demo', 'short route']),
+  marks: fc.subarray(['not closed: revision 12 in the making', 'invented demo', 'draft checklist', 'short route']),
   verdict: fc.record({ title: text(60), line: text(200) }),
   score: fc.constantFrom<CardModel['score']>(
     { label: 'Score', figures: '100.0', range: { low: 100, high: 100 }, settled: true },
@@ -52,6 +52,7 @@ const model: fc.Arbitrary<CardModel> = fc.record({
     { label: 'Score withheld', figures: '', range: null, settled: false },
   ),
   findings: fc.array(finding, { maxLength: 3 }),
+  findingCount: fc.integer({ min: 0, max: 120 }),
   disclosure: text(400),
   caution: text(120),
   madeWith: fc.constant('Made with Underlid'),
@@ -86,7 +87,39 @@ function opaqueBoxes(marks: Mark[]): Edges[] {
   });
 }
 
+const cards = (given: Partial<CardModel>) => {
+  const [card] = fc.sample(model, { numRuns: 1, seed: 7 });
+  if (card === undefined) throw new Error('no card');
+  return SHAPES.map((shape) =>
+    texts(cardDrawing({ ...card, ...given }, { shape, opaque: true })).map((mark) => mark.text),
+  );
+};
+const [shown] = fc.sample(finding, { numRuns: 1, seed: 7 });
+
+describe('how many findings there are', () => {
+  it('is said as “1 of 11 findings” over one of 11', () => {
+    if (shown === undefined) throw new Error('no finding');
+    for (const said of cards({ findings: [shown], findingCount: 11 })) expect(said).toContain('1 of 11 findings');
+    for (const said of cards({ findings: [shown], findingCount: 1 })) expect(said).toContain('1 of 1 finding');
+  });
+
+  it('is said where all 11 are taken off, and that nothing was found only where there are 0', () => {
+    const none = 'Nothing that was looked at was graded weak or failed.';
+    for (const said of cards({ findings: [], findingCount: 11 })) {
+      expect(said.join(' ')).toContain('11 findings, none shown here.');
+      expect(said.join(' ')).not.toContain(none);
+    }
+    for (const said of cards({ findings: [], findingCount: 0 })) expect(said.join(' ')).toContain(none);
+  });
+});
+
 describe('cardDrawing', () => {
+  it('draws all 4 marks, wrapped into rows, and a sample’s short name before them', () => {
+    const marks = ['not closed: revision 12 in the making', 'invented demo', 'draft checklist', 'short route'];
+    for (const said of cards({ marks, sample: 'sample 1' }))
+      expect(said.filter((one) => [...marks, 'sample 1'].includes(one))).toEqual(['sample 1', ...marks]);
+  });
+
   it('keeps every text on the canvas and off every other one, whatever it says: 0 overlaps over 60 cards', () => {
     fc.assert(
       fc.property(model, fc.constantFrom(...SHAPES), fc.boolean(), (card, shape, opaque) => {

@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import { gradeRecord } from '../../../src/grading/grade-record.ts';
 import { cardModel, defaultFindings } from '../../../src/sheet/card/card-model.ts';
 import type { SheetInput } from '../../../src/sheet/model/sheet-context.ts';
+import { CLOSED_ONCE, REVISING } from '../closed-pack.ts';
 import { HUT_CHECKLIST, hutPhoto, hutRecord, LUG_NOTE } from '../hut-pack.ts';
 
 function hutInput(given: Parameters<typeof hutRecord>[0] = {}): SheetInput {
@@ -20,9 +21,13 @@ function hutInput(given: Parameters<typeof hutRecord>[0] = {}): SheetInput {
 const LABEL_WEAK = { kind: 'grade', grade: 'weak', evidence: 'seen' } as const;
 const ANSWERS = hutRecord().answers;
 
-it('says name, sample, demo mark, and the day of the newest entry: 25 November by a clock one hour ahead', () => {
+it('says name, sample, its 3 marks, and the day of the newest entry: 25 November by a clock one hour ahead', () => {
   const card = cardModel(hutInput());
-  expect(card).toMatchObject({ name: 'Wren 24', sample: 'sample 1', marks: ['invented demo'] });
+  expect(card).toMatchObject({
+    name: 'Wren 24',
+    sample: 'sample 1',
+    marks: ['not closed', 'invented demo', 'draft checklist'],
+  });
   expect(card.caution.replaceAll('\u00a0', ' ')).toBe('One sample, as found on 25 November 2026. No certification.');
   expect(card.disclosure).toContain('a shop');
 });
@@ -60,6 +65,28 @@ it('cuts a note of 400 characters at a word to at most 320', () => {
   expect(finding?.words).toMatch(/strand…$/);
   expect(finding?.words.length).toBeLessThanOrEqual(320);
   expect(finding?.words.length).toBeGreaterThan(310);
+});
+
+it('counts 2 findings, of which any number may be shown', () => {
+  expect(cardModel(hutInput())).toMatchObject({ findingCount: 2 });
+  expect(cardModel(hutInput(), [])).toMatchObject({ findingCount: 2, findings: [] });
+});
+
+it('leaves a note of 199 characters whole, though each letter takes two code units', () => {
+  const note = Array.from({ length: 40 }, () => '𝛀𝛀𝛀𝛀').join(' ');
+  const answers = { ...ANSWERS, 'main-lug': { kind: 'grade', grade: 'failed', evidence: 'seen', note } as const };
+  const [finding] = cardModel(hutInput({ answers }), [{ itemId: 'main-lug', photoId: null, words: 'note' }]).findings;
+  expect(finding?.words).toBe(note);
+});
+
+it('has no mark of a closed sheet by a released checklist, and says of one reopened that revision 2 is in the making', () => {
+  const marksOf = (standing: Partial<ReturnType<typeof hutRecord>>) =>
+    cardModel({
+      ...hutInput({ demo: false, ...standing }),
+      definition: { ...HUT_CHECKLIST, status: 'released' },
+    }).marks;
+  expect(marksOf(CLOSED_ONCE)).toEqual([]);
+  expect(marksOf(REVISING)).toEqual(['not closed: revision 2 in the making']);
 });
 
 it('withholds the score of a pack with a failed stop sign', () => {
