@@ -112,6 +112,7 @@ export const sideBySideWords = {
   routeAsked: (asked: number, all: number) => `${asked} of ${all} asked`,
   checklist: (id: string, version: string) => `${id} ${version}`,
   settled: (settled: number, asked: number) => `${settled} of ${asked}`,
+  notAsSealed: 'as it stands now, not as sealed',
   stillOpen: (count: number) => `${items(count)} still open`,
 
   protections: {

@@ -95,12 +95,13 @@ export function SideBySidePage() {
 const FRAME = { title: say.title, back: { href: '#/', label: words.bench } };
 
 function paperOf(found: ComparedPacks, choice: Choice): Sheet {
-  const { compared, result, firmness, protections } = found;
+  const { compared, result, firmness, protections, unsealedIds } = found;
   return makeSideBySide({
     compared,
     result,
     firmness,
     protections,
+    unsealedIds,
     prices: compared.map(({ packId, record }) => chosenPrice(record, priceOf(choice, packId))),
     units: settings.value.units,
     appVersion: APP_VERSION,

@@ -28,6 +28,7 @@ export function comparisonOf(packs: readonly Compared[], given: Partial<SideBySi
     ),
     prices: packs.map(({ record }) => chosenPrice(record, { offerId: null, optionIds: [] })),
     protections: packs.map(() => []),
+    unsealedIds: [],
     units: 'metric',
     appVersion: '0.1.0',
     utcOffsetMinutes: 60,

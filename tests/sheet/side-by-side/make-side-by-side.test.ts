@@ -249,6 +249,22 @@ describe('packs that cannot be set against one another', () => {
   });
 });
 
+it('says of a closed sheet that is not here that its record is not what was sealed', () => {
+  const sha256 = 'f'.repeat(64);
+  const closing = { sha256, revision: 1, closedAtMs: 0, appVersion: '0.1.0', byteCount: 1, entriesSha256: sha256 };
+  const verdict = { low: 'noFinding', high: 'noFinding' } as const;
+  const closed = compared({
+    packId: C,
+    answers: ALL_SOUND,
+    closings: [{ ...closing, score: null, verdict, settled: true }],
+    sheet: { now: 'closed', sha256, revision: 1 },
+  });
+  const sheetLine = (unsealedIds: string[]) =>
+    linesOf(makeSideBySide(comparisonOf([closed], { unsealedIds }))).find((line) => line.startsWith('Sheet'));
+  expect(sheetLine([])).toBe('Sheet: Closed, revision 1');
+  expect(sheetLine([C])).toBe('Sheet: Closed, revision 1 (as it stands now, not as sealed)');
+});
+
 describe('what is open', () => {
   const grade = (of: 'sound' | 'failed') => ({ kind: 'grade', grade: of, evidence: 'seen' }) as const;
   const without = (...ids: string[]): PackRecord['answers'] =>

@@ -38,7 +38,9 @@ export function howRows(columns: readonly PackColumn[]): GridRow[] {
     ),
     row('checklist', ({ definition }) => cell(say.checklist(definition.id, definition.version))),
     row('settled', ({ grading }) => cell(say.settled(grading.settledCount, grading.askedCount))),
-    row('sheet', ({ record }) => cell(capital(markOf(standingOf({ record }))))),
+    row('sheet', ({ record, isAsSealed }) =>
+      cell(capital(markOf(standingOf({ record }))), isAsSealed ? null : say.notAsSealed),
+    ),
     row('obtained', ({ record }) => {
       const { obtained, commission } = disclosureOf(record);
       return cell(capital(obtained), noteOf([commission]));

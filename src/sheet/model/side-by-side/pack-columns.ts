@@ -20,6 +20,8 @@ export interface PackColumn extends Compared {
   weighing: Checklist;
   price: ChosenPrice | null;
   protections: readonly Protection[];
+  /** False of a closed sheet that stands here by another record than was sealed. */
+  isAsSealed: boolean;
   /** Null where a figure is so far out that nothing can be worked out. */
   capacity: CapacityResult | null;
 }
@@ -30,7 +32,7 @@ export interface PackColumn extends Compared {
  * Throws  RangeError if result, prices or protections do not belong to the packs.
  */
 export function packColumns(input: SideBySideInput): PackColumn[] {
-  const { compared, result, prices, protections } = input;
+  const { compared, result, prices, protections, unsealedIds } = input;
   if (prices.length !== compared.length || protections.length !== compared.length) {
     throw new RangeError(
       `makeSideBySide: prices and protections must be one a pack (${compared.length}), got ${prices.length} and ${protections.length}`,
@@ -53,6 +55,7 @@ export function packColumns(input: SideBySideInput): PackColumn[] {
         weighing: weighingOf(compared, group, pack),
         price: prices[place] ?? null,
         protections: protections[place] ?? [],
+        isAsSealed: !unsealedIds.includes(pack.packId),
         capacity: capacityOrNull(pack),
       };
     }),

@@ -12,6 +12,8 @@ export interface SideBySideInput {
   prices: readonly (ChosenPrice | null)[];
   /** What its protections did, one list a pack, in the order of `compared`. */
   protections: readonly (readonly Protection[])[];
+  /** Packs whose sheet is closed and that stand here by a record that is no more what was sealed. */
+  unsealedIds: readonly string[];
   units: UnitChoice;
   appVersion: string;
   /** Minutes that local time is ahead of UTC where the paper is made. */
