@@ -12,7 +12,7 @@ import { builtInItem } from '../checklists/built-in.ts';
 import { readPdf } from '../sheet/read-pdf.ts';
 import { tooSmall, tooWide, violations } from './driver/access-checks.ts';
 import { cameraRoll } from './driver/camera-roll.ts';
-import { everythingStored, storedEntries, storedValue } from './driver/database.ts';
+import { everythingStored, slipIn, storedEntries, storedValue } from './driver/database.ts';
 import { failWrites } from './driver/failing-writes.ts';
 import { answer, beginPack, writeNote } from './driver/job.ts';
 import { launchBrowser } from './driver/launch.ts';
@@ -199,17 +199,7 @@ it('the bench card and the station say closed; undo asks why as well', async () 
 
 it('entries that came in past it are counted, with the way to a revision that has them', async () => {
   const { page } = phone;
-  await page.evaluate(async (pack) => {
-    const open = indexedDB.open('underlid');
-    await new Promise((resolve) => open.addEventListener('success', resolve));
-    const tx = open.result.transaction('entries', 'readwrite');
-    const by = 'e'.repeat(32);
-    const at = `${String(Date.now() + 1000).padStart(15, '0')}.000000.${by}`;
-    const key = [pack, 'words', 'opinion'];
-    tx.objectStore('entries').put({ key, v: 'From another phone.', at, by }, key);
-    await new Promise((resolve) => tx.addEventListener('complete', resolve));
-    open.result.close();
-  }, packId);
+  await slipIn(page, [packId, 'words', 'opinion'], 'From another phone.');
   await page.reload();
   await goTo(page, `#/${packId}`);
   await page.getByText(say.comeIn(1)).waitFor();

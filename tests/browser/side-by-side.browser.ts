@@ -2,11 +2,13 @@ import Papa from 'papaparse';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { benchWords } from '../../src/text/bench.ts';
+import { closingWords } from '../../src/text/closing-screens.ts';
 import { pricesWords } from '../../src/text/prices.ts';
 import { sheetScreenWords } from '../../src/text/sheet-screen.ts';
 import { sideBySideWords } from '../../src/text/side-by-side.ts';
 import { sideBySideScreenWords as say } from '../../src/text/side-by-side-screen.ts';
 import { words } from '../../src/text/words.ts';
+import { slipIn } from './driver/database.ts';
 import { beginPack } from './driver/job.ts';
 import { launchBrowser } from './driver/launch.ts';
 import { emptyPhone, type Phone, strangers } from './driver/phone.ts';
@@ -15,6 +17,7 @@ import { button, expectTitle, goTo, tapButton, tapLink } from './driver/screen.t
 
 let browser: Browser;
 let phone: Phone;
+let thirdId: string;
 beforeAll(async () => {
   browser = await launchBrowser();
   phone = await emptyPhone(browser);
@@ -53,13 +56,21 @@ it('stands the two packs of the demo bench side by side at one tap, ranked, with
   expect(phone.complaints).toEqual([]);
 });
 
-it('shows only what differs on the screen when that is ticked, and keeps it so; the file has every line', async () => {
+it('shows only what differs and all 6 protections when that is ticked, says how many lines it hides, and keeps it so', async () => {
   const { page } = phone;
   const label = sideBySideWords.labels.checklist;
   expect(await paper().getByText(label, { exact: true }).count()).toBe(1);
   await page.getByLabel(say.onlyDiffering).check();
   expect(await paper().getByText(label, { exact: true }).count()).toBe(0);
   expect(await paper().getByText(sideBySideWords.labels.verdict, { exact: true }).count()).toBe(1);
+  for (const protection of Object.values(sideBySideWords.protections)) {
+    expect(await paper().getByText(protection, { exact: true }).count()).toBe(1);
+  }
+  const shownCount = await paper().locator('tr.label').count();
+  // All but the names, the marks and the disclosures.
+  const hiddenCount = (await comparison()).length - 3 - shownCount;
+  expect(hiddenCount).toBeGreaterThan(1);
+  await page.getByText(say.hidden(hiddenCount), { exact: true }).waitFor();
   await page.reload();
   await paper().waitFor();
   expect(await page.getByLabel(say.onlyDiffering).isChecked()).toBe(true);
@@ -97,7 +108,7 @@ it('writes the comparison as a PDF whose text another reader finds', async () =>
 
 it('takes in a third pack of which nothing is known yet, and lets one be left out: 3 columns, then 2', async () => {
   const { page } = phone;
-  const packId = await beginPack(page, { name: 'Third', price: '400', currency: 'EUR' });
+  thirdId = await beginPack(page, { name: 'Third', price: '400', currency: 'EUR' });
   await goTo(page, '#/side-by-side');
   await unfold('which');
   await page.getByLabel(/^Third/).check();
@@ -107,11 +118,36 @@ it('takes in a third pack of which nothing is known yet, and lets one be left ou
   await page.getByLabel(/^Third/).uncheck();
   await page.getByText(say.pick).waitFor();
 
-  await goTo(page, `#/${packId}/prices`);
+  await goTo(page, `#/${thirdId}/prices`);
   await tapButton(page, pricesWords.addPrice);
   await page.getByLabel(pricesWords.dialog.price.amount, { exact: true }).and(page.locator('input')).fill('380');
   await tapButton(page, pricesWords.save);
   await page.getByText(/EUR.380/).waitFor();
   expect(strangers(phone)).toEqual([]);
+  expect(phone.complaints).toEqual([]);
+});
+
+it('keeps a closed sheet as it was sealed, at EUR 400, though EUR 300 came in past it; what is open follows: 410', async () => {
+  const { page } = phone;
+  await goTo(page, `#/${thirdId}/sheet`);
+  await tapButton(page, closingWords.close);
+  await tapButton(page, closingWords.dialog.now);
+  await page.locator('[data-standing="closed"]').waitFor();
+  const openId = await beginPack(page, { name: 'Fourth', price: '500', currency: 'EUR' });
+  await slipIn(page, [thirdId, 'nameplate', 'price'], 300);
+  await slipIn(page, [openId, 'nameplate', 'price'], 410);
+  await goTo(page, '#/side-by-side');
+  await page.reload();
+  await unfold('which');
+  await page.getByLabel(/^Third/).check();
+  await page.getByLabel(/^Fourth/).check();
+  await expect.poll(async () => (await row(sideBySideWords.labels.price)).length).toBe(3);
+  const names = (await comparison())[0]?.slice(2) ?? [];
+  const prices = await row(sideBySideWords.labels.price);
+  const sheets = await row(sideBySideWords.labels.sheet);
+  expect(prices[names.indexOf('Third')]).toContain('400');
+  expect(sheets[names.indexOf('Third')]).toBe('Closed, revision 1');
+  expect(prices[names.indexOf('Fourth')]).toContain('410');
+  expect(sheets[names.indexOf('Fourth')]).toBe('Not closed');
   expect(phone.complaints).toEqual([]);
 });

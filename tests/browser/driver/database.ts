@@ -19,6 +19,23 @@ export function storedValue(entries: Entry[], subject: string, part: string): un
   return entries.find(({ key, gone }) => key[1] === subject && key[2] === part && !gone)?.v;
 }
 
+/** Writes an entry past the app, as another phone's would come in, a second newer than the present. */
+export async function slipIn(page: Page, key: [packId: string, subject: string, part: string], v: unknown) {
+  await page.evaluate(
+    async (entry) => {
+      const open = indexedDB.open('underlid');
+      await new Promise((resolve) => open.addEventListener('success', resolve));
+      const tx = open.result.transaction('entries', 'readwrite');
+      const by = 'e'.repeat(32);
+      const at = `${String(Date.now() + 1000).padStart(15, '0')}.000000.${by}`;
+      tx.objectStore('entries').put({ ...entry, at, by }, entry.key);
+      await new Promise((resolve) => tx.addEventListener('complete', resolve));
+      open.result.close();
+    },
+    { key, v },
+  );
+}
+
 /** Everything in the database that is bytes, and everything else as text. */
 export async function everythingStored(page: Page): Promise<{ bytes: StoredBytes[]; text: string }> {
   const names = await page.evaluate(async () => {
