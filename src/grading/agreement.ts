@@ -36,10 +36,22 @@ export interface Agreement {
   /** Furthest apart first, then in the checklist's order. */
   differences: Difference[];
   leftOut: Record<LeftOut, number>;
+  /** Answers of the second reader, of whatever kind. */
+  answeredCount: number;
+  /** Pairs in which the first reader's grade is another now than when the reading was finished; not counted with. */
+  changedSinceCount: number;
+}
+
+/** The grades that count and of which nothing is open, by item id: what a finished reading is held against for good. */
+export function settledGrades(grading: Grading): Record<string, Grade> {
+  const found = grading.items
+    .filter(({ asked }) => asked)
+    .map((result) => [result.itemId, gradeOrWhy(result)] as const);
+  return Object.fromEntries(found.filter((pair): pair is readonly [string, Grade] => isGrade(pair[1])));
 }
 
 /**
- * How far a second reader agrees with the grades that count in the record.
+ * How far a second reader agrees with the grades that count in the record; once finished, with those that counted then.
  *
  * Shape   the grading, the second reader and the ids of the items that can be told from photos in; pairs counted, and
  *         every item shown or answered that makes no pair counted by why. An item not asked counts nowhere.
@@ -47,22 +59,27 @@ export interface Agreement {
  */
 export function agreementOf(
   grading: Grading,
-  { answers }: Pick<RecordSecondReader, 'answers'>,
+  { answers, firstGrades }: Pick<RecordSecondReader, 'answers' | 'firstGrades'>,
   shownItemIds: readonly string[],
 ): Agreement {
   const shown = new Set(shownItemIds);
   const counts = emptyCounts();
   const leftOut = Object.fromEntries(LEFT_OUT.map((why) => [why, 0])) as Record<LeftOut, number>;
   const differences: Difference[] = [];
+  let answeredCount = 0;
+  let changedSinceCount = 0;
   for (const result of grading.items) {
     const answer = answers[result.itemId];
     if (!result.asked || (answer === undefined && !shown.has(result.itemId))) continue;
-    const first = gradeOrWhy(result);
+    if (answer !== undefined) answeredCount += 1;
+    const now = gradeOrWhy(result);
+    const first = firstGrades === undefined ? now : gradeThen(firstGrades, result.itemId, now);
     const second = secondGradeOrWhy(answer);
     if (!isGrade(first)) leftOut[first] += 1;
     else if (!isGrade(second)) leftOut[second] += 1;
     else {
       counts[first][second] += 1;
+      if (first !== now) changedSinceCount += 1;
       const steps = Math.abs(gradeRank(first) - gradeRank(second));
       if (steps > 0) differences.push({ itemId: result.itemId, first, second, steps });
     }
@@ -77,7 +94,19 @@ export function agreementOf(
     counts,
     differences: differences.sort((a, b) => b.steps - a.steps),
     leftOut,
+    answeredCount,
+    changedSinceCount,
   };
+}
+
+/** What was not graded then makes no pair, whatever it is graded now. */
+function gradeThen(
+  firstGrades: Readonly<Record<string, Grade>>,
+  itemId: string,
+  now: Grade | LeftOut,
+): Grade | LeftOut {
+  const then = Object.hasOwn(firstGrades, itemId) ? firstGrades[itemId] : undefined;
+  return then ?? (isGrade(now) ? 'firstOpen' : now);
 }
 
 /** The grade that counts, once nothing about it is open. */

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { momentMs } from './figure-limits.ts';
 import { gradeSchema } from './grade.ts';
 import { stampSchema } from './stamp.ts';
-import { lineSchema, noteSchema } from './text-limits.ts';
+import { idSchema, lineSchema, noteSchema } from './text-limits.ts';
 
 /** Someone else who grades the pack blind, from its photos. Part: a random id. */
 export const secondReaderSchema = v.looseObject({
@@ -11,6 +11,8 @@ export const secondReaderSchema = v.looseObject({
   /** They said that they had not seen the grades. */
   blind: v.optional(v.boolean()),
   finishedAtMs: v.optional(momentMs),
+  /** By item id, the first reader's grades as they counted when it was finished: what is changed since, after both were seen, changes no agreement. */
+  firstGrades: v.optional(v.record(idSchema, gradeSchema)),
   made: stampSchema,
 });
 export type SecondReader = v.InferOutput<typeof secondReaderSchema>;

@@ -40,8 +40,7 @@ export const benchWords = {
   vanishedNoBackup: 'No backup was ever saved from this phone. If another device has a bundle, restore it in Keep.',
   inNoBackup: (photos: number) => `${photos} photos are in no backup.`,
   toBackup: 'Save them in Keep',
-  inTray: (count: number) =>
-    count === 1 ? 'A file shared in waits in the tray' : `${count} files shared in wait in the tray`,
+  inTray: (count: number) => (count === 1 ? 'A file waits in the tray' : `${count} files wait in the tray`),
 };
 
 export const stageWords = {

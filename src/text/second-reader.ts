@@ -17,7 +17,7 @@ export const secondReaderWords = {
   title: 'Second reader',
   lead: 'Somebody else grades the pack from its photos alone, without the grades, notes and callouts of the first. How far both agree then stands on the sheet.',
   shown: (count: number) =>
-    count === 1 ? 'One item can be told from the photos.' : `${count} items can be told from the photos.`,
+    count === 1 ? 'One item has photos to look at.' : `${count} items have photos to look at.`,
   noneShown:
     'No item can be told from the photos yet: none of them is of an item asked, or of a zone where looking settles one.',
   toPhotos: 'To the photos',
@@ -26,6 +26,7 @@ export const secondReaderWords = {
   none: 'Nobody has read it a second time.',
 
   begin: 'Begin a second reading',
+  beginAnother: 'Begin another',
   beginTitle: 'Second reading',
   handOver: 'Hand the phone to the second reader now. From here on nothing shows what the first one found.',
   label: 'Name or initials, if they are to stand on the sheet',
@@ -70,10 +71,12 @@ export const secondReaderWords = {
 
 /** How both readings agree, on the screen and on the sheet. */
 export const agreementWords = {
-  intro: (shown: number, blind: boolean) =>
-    blind
-      ? `Graded once more by somebody who had not seen the grades, from the photos alone and without the callouts: ${items(shown)} shown.`
-      : `Graded once more by somebody else, from the photos alone and without the callouts: ${items(shown)} shown. It was not said that the grades were unknown to them.`,
+  intro: ({ answered, shown, isBlind }: { answered: number; shown: number; isBlind: boolean }) =>
+    isBlind
+      ? `Graded once more by somebody who had not seen the grades, from the photos alone and without the callouts: ${items(answered)} answered of ${shown} that have photos.`
+      : `Graded once more by somebody else, from the photos alone and without the callouts: ${items(answered)} answered of ${shown} that have photos. It was not said that the grades were unknown to them.`,
+  changedSince: (count: number) =>
+    `${count === 1 ? 'One grade' : `${count} grades`} of the first reader ${count === 1 ? 'was' : 'were'} changed since: the agreement is with those that stood when this reading was finished.`,
   kappa: 'Kappa',
   notTold: 'cannot be told',
   same: 'Same grade',

@@ -1,6 +1,7 @@
 /** The tray: files shared in from other apps, until they are put where they belong. */
 export const trayWords = {
   title: 'Tray',
+  fromTray: (count: number) => (count === 0 ? 'Tray, for photos from other apps' : `From the tray: ${count} waiting`),
   lead: 'Photos shared in from the camera or another app wait here until you put them into a pack. Nothing is sent anywhere.',
   none: 'Nothing waits in the tray.',
   noneHint: 'In the camera or gallery choose Share, then Underlid (once Underlid is installed). Or pick photos here.',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { agreementOf } from '../../src/grading/agreement.ts';
+import { agreementOf, settledGrades } from '../../src/grading/agreement.ts';
 import { gradeRecord } from '../../src/grading/grade-record.ts';
 import { shownItems } from '../../src/grading/shown-items.ts';
 import type { SecondAnswer } from '../../src/schema/second-reading.ts';
@@ -95,6 +95,41 @@ it('counts nothing of an item that the route does not ask: 0 pairs, 0 left out',
   const grading = gradeRecord(smallDefinition, { route: 'short', facts: {}, answers: { tidy: graded('sound') } });
   const found = agreementOf(grading, { answers: { tidy: second('sound') } }, ['tidy']);
   expect([found.pairCount, ...Object.values(found.leftOut)]).toEqual([0, 0, 0, 0, 0, 0, 0]);
+});
+
+describe('a reading that was finished', () => {
+  const answers = deepFreeze({ 'lid-fit': second('weak'), tidy: second('sound'), spacing: second('sound') });
+  const firstGrades = deepFreeze(settledGrades(GRADING));
+  const changed = deepFreeze(
+    gradeRecord(smallDefinition, {
+      route: 'whole',
+      facts: { 'metal-case': 'no' },
+      answers: { 'lid-fit': graded('weak'), tidy: graded('sound'), spacing: graded('sound') },
+    }),
+  );
+
+  it('keeps the 5 grades that counted then: none of what was open, not seen or did not apply', () => {
+    expect(firstGrades).toEqual({
+      'lid-fit': 'weak',
+      vents: 'passable',
+      'current-cut': 'failed',
+      sensor: 'sound',
+      tidy: 'passable',
+    });
+  });
+
+  it('stays at 1 of 2 alike though a grade was made to agree since, says that 1 was changed, and takes in none graded since', () => {
+    const then = agreementOf(GRADING, { answers, firstGrades }, IDS);
+    const now = agreementOf(changed, { answers, firstGrades }, IDS);
+    expect([then.pairCount, then.sameCount, then.changedSinceCount]).toEqual([2, 1, 0]);
+    expect([now.pairCount, now.sameCount, now.changedSinceCount]).toEqual([2, 1, 1]);
+    expect(now.counts).toEqual(then.counts);
+    expect(agreementOf(changed, { answers }, IDS)).toMatchObject({ pairCount: 3, sameCount: 3, changedSinceCount: 0 });
+  });
+
+  it('counts the 3 items answered apart from the 9 shown', () => {
+    expect(agreementOf(GRADING, { answers, firstGrades }, IDS).answeredCount).toBe(3);
+  });
 });
 
 describe('which items can be told from photos', () => {

@@ -54,7 +54,13 @@ export const BESIDE_VALUES = {
       needed: ['kind', 'atMs'],
     },
   ],
-  secondReader: [{ part: ID, value: { label: 'R. Teal', blind: true, finishedAtMs: 9000, made }, needed: ['made'] }],
+  secondReader: [
+    {
+      part: ID,
+      value: { label: 'R. Teal', blind: true, finishedAtMs: 9000, firstGrades: { tidy: 'weak' }, made },
+      needed: ['made'],
+    },
+  ],
   secondAnswer: [
     {
       part: `${ID}/cell-vents`,

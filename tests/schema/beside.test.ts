@@ -82,8 +82,8 @@ it('has 7 subjects, each of them one that an entry may have', () => {
 });
 
 describe('fields', () => {
-  it('are all tried: none of a full value is left out but `on`, `subject` and `part`, tried below, and kinds', () => {
-    const apart = ['on', 'subject', 'part'];
+  it('are all tried: none of a full value is left out but `on`, `subject`, `part` and `firstGrades`, tried below, and kinds', () => {
+    const apart = ['on', 'subject', 'part', 'firstGrades'];
     for (const subject of SUBJECTS) {
       const known = new Set(
         (BESIDE_VALUES[subject] as readonly BesideValue[]).flatMap(({ value }) => Object.keys(value)),
@@ -122,6 +122,16 @@ describe('fields', () => {
     const checked = check('voice', part, { ...value, on });
     expect(checked.ok).toBe(fits);
     if (!checked.ok) expect(checked.reason).toMatch(/^on/);
+  });
+
+  it.each([
+    ['a grade no item has', { tidy: 'spotless' }],
+    ['an item by capitals', { Tidy: 'weak' }],
+    ['a word', 'weak'],
+  ])('a finished reading refuses %s among the first grades', (_, firstGrades) => {
+    const { part, value } = fullValue('secondReader');
+    const checked = check('secondReader', part, { ...value, firstGrades });
+    expect(checked).toMatchObject({ ok: false, reason: expect.stringContaining('firstGrades') });
   });
 
   it.each([

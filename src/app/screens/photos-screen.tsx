@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { photoWords as say } from '../../text/photo-screens.ts';
+import { trayWords } from '../../text/tray.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { Screen } from '../../ui/screen.tsx';
 import { backToPack } from '../back-to-pack.ts';
@@ -9,6 +10,7 @@ import { PhotoTray } from '../photos/photo-tray.tsx';
 import { zoneChoices } from '../photos/zone-choices.ts';
 import { goTo, hrefTo } from '../route.ts';
 import type { PackSession } from '../state/pack-session.ts';
+import { waiting } from '../tray/waiting.ts';
 
 /** All photos of a pack, by where they belong. */
 export function PhotosScreen({ session }: { session: PackSession }) {
@@ -48,6 +50,9 @@ export function PhotosScreen({ session }: { session: PackSession }) {
         }
       />
       <p class="small muted">{say.originalsHint}</p>
+      <a class="button quiet" href="#/tray">
+        {trayWords.fromTray(waiting.value.length)}
+      </a>
       {record.photos.length === 0 && <p class="muted">{say.none}</p>}
       {groups
         .filter(({ photos }) => photos.length > 0)

@@ -1,3 +1,4 @@
+import { settledGrades } from '../../grading/agreement.ts';
 import { momentAfterMs } from '../../record/moment-after.ts';
 import type { RecordSecondReader } from '../../record/pack-record.ts';
 import { nowMs } from '../clock.ts';
@@ -9,7 +10,12 @@ export function finishReading(session: PackSession, reader: RecordSecondReader):
   const { id, answers: _, ...stored } = reader;
   // A stamp that stands in for one being drawn is never written.
   const made = isProvisional(stored.made) ? null : stored.made;
-  const v = { ...stored, made, finishedAtMs: momentAfterMs(session.record.value, nowMs.peek()) };
+  const v = {
+    ...stored,
+    made,
+    finishedAtMs: momentAfterMs(session.record.value, nowMs.peek()),
+    firstGrades: settledGrades(session.grading.value),
+  };
   return session.put({
     puts: [{ subject: 'secondReader', part: id, v }],
     endsUndoOf: [

@@ -19,6 +19,7 @@ export function ReadingsPage({ session }: { session: PackSession }) {
   const record = session.record.value;
   const graded = { definition: session.definition.definition, record, grading: session.grading.value };
   const shownIds = shownItems(graded.definition, record, graded.grading).map(({ itemId }) => itemId);
+  const running = record.secondReaders.findLast((reader) => !isFinished(reader));
   const finished = new Map(finishedReadings(graded).map((reading) => [reading.reader.id, reading]));
   return (
     <Screen
@@ -29,9 +30,20 @@ export function ReadingsPage({ session }: { session: PackSession }) {
         <>
           <OwnSavedLine session={session} />
           {shownIds.length > 0 ? (
-            <button type="button" class="button primary" onClick={() => setBeginning(true)}>
-              {say.begin}
-            </button>
+            <>
+              <button
+                type="button"
+                class={running === undefined ? 'button primary' : 'button'}
+                onClick={() => setBeginning(true)}
+              >
+                {running === undefined ? say.begin : say.beginAnother}
+              </button>
+              {running && (
+                <a class="button primary" href={hrefTo(record.packId, 'second-reader', running.id)}>
+                  {say.goOn}
+                </a>
+              )}
+            </>
           ) : (
             <a class="button primary" href={hrefTo(record.packId, 'photos')}>
               {say.toPhotos}

@@ -64,7 +64,8 @@ function Place({ session, files, onSaid }: PutIntoPackProps & { session: PackSes
   const zones = zoneChoices(definition);
   const [zone, setZone] = useState(zones[0]?.id ?? '');
   const [itemId, setItemId] = useState(NONE);
-  const items = definition.items.filter((item) => item.zone === zone);
+  // A place outside the zones is a state of the pack as well, or shows no item.
+  const items = definition.items.filter((item) => item.zone === zone || item.state === zone);
   const isBusy = takingIn.value !== null;
 
   async function put() {

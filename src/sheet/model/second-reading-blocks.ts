@@ -21,7 +21,14 @@ export function secondReadingBlocks(
 /** One reading: the figures, what they mean, where both differ, and what is left out of it. */
 export function readingBlocks(named: Named, { agreement, reader, shownCount }: FinishedReading): Block[] {
   return [
-    { kind: 'paragraph', text: say.intro(shownCount, reader.blind === true), tone: 'plain' },
+    {
+      kind: 'paragraph',
+      text: say.intro({ answered: agreement.answeredCount, shown: shownCount, isBlind: reader.blind === true }),
+      tone: 'plain',
+    },
+    ...(agreement.changedSinceCount === 0
+      ? []
+      : [{ kind: 'paragraph', text: say.changedSince(agreement.changedSinceCount), tone: 'plain' } satisfies Block]),
     { kind: 'figures', figures: figuresOf(agreement) },
     ...(agreement.kappa === null
       ? [{ kind: 'paragraph', text: agreement.pairCount < 2 ? say.fewer : say.allAlike, tone: 'plain' } satisfies Block]
