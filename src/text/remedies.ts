@@ -5,7 +5,7 @@ import { listOf } from './sheet.ts';
 /** What remedies take and come to: on their screen, on the sheet and on the owner's page. */
 export const remedyWords = {
   title: 'Remedies',
-  lead: 'What would put right what was found, best first: each on top of those before it.',
+  lead: 'What would put right what was found or is still open: first what an owner can do from outside, then workshop work; within each, what gains most comes first. Each gain is on top of those before it.',
   caution:
     'Work inside a pack belongs in a workshop equipped for it: cells stay live and cannot be switched off. Local codes and licensed practice come before anything said here.',
   parts: (parts: string) => `parts: ${parts}`,
@@ -20,16 +20,18 @@ export const remedyWords = {
   smallest: {
     title: 'The fewest that clear every high and serious risk',
     nothing: 'Nothing found stands above medium risk. No remedy is needed for that; those listed are still worth it.',
-    set: (numbers: readonly string[]) =>
-      numbers.length === 1 ? `Remedy ${numbers[0]} alone does it.` : `Remedies ${listOf([...numbers])} together do it.`,
+    set: (numbers: readonly string[], hazards: string) =>
+      numbers.length === 1
+        ? `Remedy ${numbers[0]} below clears every high and serious risk by itself: ${hazards}.`
+        : `Remedies ${listOf([...numbers])} below together clear every high and serious risk: ${hazards}.`,
     atWorst: (rest: string) => `If every open item turns out at its worst: ${rest}`,
     atBest: (rest: string) => `At its best: ${rest}`,
     none: 'nothing needs clearing.',
     uncleared: (hazards: string) => `No listed remedy clears: ${hazards}.`,
-    rest: (numbers: readonly string[]) =>
+    rest: (numbers: readonly string[], hazards: string) =>
       numbers.length === 1
-        ? `Remedy ${numbers[0]} clears all other high and serious risks.`
-        : `Remedies ${listOf([...numbers])} clear all other high and serious risks.`,
+        ? `Remedy ${numbers[0]} below clears all other high and serious risks by itself: ${hazards}.`
+        : `Remedies ${listOf([...numbers])} below together clear all other high and serious risks: ${hazards}.`,
     numbered: (number: string, text: string) => `${number}. ${text}`,
     inexact:
       'More than 20 remedies bear on it, so this set was put together one remedy at a time: a smaller one may do.',

@@ -58,8 +58,6 @@ export const sheetWords = {
   stopPossible: 'A stop sign is not ruled out: until its item is settled, the low end is judged as if it were there.',
   settledShare: (share: string, settled: number, asked: number) =>
     `${share} of the weight is settled (${settled} of ${asked} items asked). The range holds whatever the open items turn out to be.`,
-  clearedByNumbers: (hazards: string, numbers: string) => `Remedies ${numbers} below clear it: ${hazards}.`,
-  clearedBy: (hazards: string, remedies: string) => `Cleared by: ${remedies} (${hazards}).`,
   ruleAlt: (figures: string, settled: boolean) =>
     settled ? `Score ${figures} on a scale from 0 to 100.` : `Score between ${figures} on a scale from 0 to 100.`,
   zoneDetail: (settled: number, asked: number, weight: string) => `${settled} of ${asked} settled · ${weight} of Build`,
@@ -91,7 +89,7 @@ export const sheetWords = {
   remedies: {
     none: 'No remedy in the checklist bears on what was found.',
     intro:
-      'In this order: first what an owner can do from outside, then workshop work inside the pack. Each gain is on top of those before it.',
+      'In this order: first what an owner can do from outside, then workshop work inside the pack; within each, what gains most comes first. Each gain is on top of those before it.',
     outside: 'from outside',
     workshop: 'workshop',
     clears: (hazards: string) => `clears: ${hazards}`,

@@ -60,7 +60,7 @@ describe('an unsettled pack with two findings', () => {
       title: 'Workshop first',
       settled: true,
       stop: false,
-      advice: ['Cleared by: Crimp a new main lug (Hot joint).'],
+      advice: ['Remedy 2 below clears every high and serious risk by itself: Hot joint.'],
     });
   });
 

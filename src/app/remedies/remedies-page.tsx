@@ -23,7 +23,7 @@ import { stopFindings } from '../stop-findings.ts';
 import { RemedyCard } from './remedy-card.tsx';
 import { RemedyDialog } from './remedy-dialog.tsx';
 
-/** What would put it right, in the best order, with what each takes and what the pack then comes to. */
+/** What would put it right, in the printed order, with what each takes and what the pack then comes to. */
 export function RemediesPage({ session }: { session: PackSession }) {
   const [asking, setAsking] = useState<number | null>(null);
   const record = session.record.value;

@@ -5,6 +5,7 @@ import { methodWords } from '../../text/sheet-record.ts';
 import { stopWords } from '../../text/stop.ts';
 import { verdictWords } from '../../text/verdict.ts';
 import { words } from '../../text/words.ts';
+import { clearingWords } from './clearing-words.ts';
 import { disclosureOf } from './disclosure.ts';
 import { type FitList, fitOnPage, shortened } from './owner-fit.ts';
 import { remedyText } from './remedy-blocks.ts';
@@ -61,10 +62,15 @@ export function makeOwnerSheet(input: SheetInput): Sheet {
   };
 }
 
-function verdictBlock({ grading }: SheetContext): VerdictBlock {
+function verdictBlock(context: SheetContext): VerdictBlock {
+  const { grading } = context;
   const { title, line, settled } = verdictWords(grading.verdict);
   const stop = grading.stop === 'failed';
-  const advice = stop ? [...stopWords.steps] : grading.stop === 'possible' ? [sheetWords.stopPossible] : [];
+  const advice = stop
+    ? [...stopWords.steps]
+    : grading.stop === 'possible'
+      ? [sheetWords.stopPossible]
+      : clearingWords(context).sentences;
   return { kind: 'verdict', stop, settled, title, line, advice };
 }
 

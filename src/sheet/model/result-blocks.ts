@@ -1,11 +1,11 @@
 import type { Range, RemedyResult, ZoneResult } from '../../grading/grading.ts';
-import type { RiskLevel } from '../../schema/checklist.ts';
 import { carryOverWords } from '../../text/carry-over.ts';
 import { formatFixed, formatPercent, formatScore, formatSpan } from '../../text/format-number.ts';
 import { GRADE_WORDS } from '../../text/grades.ts';
-import { listOf, sheetWords } from '../../text/sheet.ts';
+import { sheetWords } from '../../text/sheet.ts';
 import { stopWords } from '../../text/stop.ts';
 import { verdictWords } from '../../text/verdict.ts';
+import { clearingWords } from './clearing-words.ts';
 import type { Block, Figure, ZoneRow } from './sheet.ts';
 import type { SheetContext } from './sheet-context.ts';
 
@@ -26,37 +26,12 @@ function verdictBlock(context: SheetContext): Block {
   const { verdict, stop } = context.grading;
   const { title, line, settled } = verdictWords(verdict);
   const failed = stop === 'failed';
-  const cleared = clearedBy(context);
   const advice = failed
     ? [...stopWords.steps, sheetWords.withheld]
-    : [...(cleared === null ? [] : [cleared]), ...(stop === 'possible' ? [sheetWords.stopPossible] : [])];
+    : stop === 'possible'
+      ? [sheetWords.stopPossible]
+      : clearingWords(context).sentences;
   return { kind: 'verdict', stop: failed, settled, title, line, advice };
-}
-
-/** Which remedies clear which serious hazards; null where the verdict does not rest on remedies. */
-function clearedBy({ grading, definition, hazardOf }: SheetContext): string | null {
-  if (!['workshopFirst', 'notAsItComes'].includes(grading.verdict.low)) return null;
-  const seriousIds = new Set(grading.hazards.filter(({ risk }) => isSerious(risk.low)).map(({ hazardId }) => hazardId));
-  const clearing = grading.remedies.filter((remedy) => remedy.clearsHazardIds.some((id) => seriousIds.has(id)));
-  if (clearing.length === 0) return null;
-  const hazardIds = [...new Set(clearing.flatMap((remedy) => remedy.clearsHazardIds))].filter((id) =>
-    seriousIds.has(id),
-  );
-  const hazards = listOf(hazardIds.map((id) => hazardOf(id).title));
-  const [only, ...more] = clearing;
-  if (only !== undefined && more.length === 0) {
-    const text = definition.remedies.find(({ id }) => id === only.remedyId)?.text ?? only.remedyId;
-    return sheetWords.clearedBy(hazards, text.replace(/\.$/, ''));
-  }
-  // As numbered under Remedies: a row of whole sentences would hide the score below it.
-  return sheetWords.clearedByNumbers(
-    hazards,
-    listOf(clearing.map((remedy) => `${grading.remedies.indexOf(remedy) + 1}`)),
-  );
-}
-
-function isSerious(risk: RiskLevel | null): boolean {
-  return risk === 'high' || risk === 'serious';
 }
 
 function scoreBlocks({ grading, earlier }: SheetContext): Block[] {
