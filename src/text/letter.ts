@@ -39,6 +39,7 @@ export const letterWords = {
   finding: (title: string, marks: readonly string[], sentence: string) => `${title} (${marks.join(', ')}): ${sentence}`,
   risk: (risk: string) => `${risk} risk`,
   reading: (found: string) => `Reading: ${found}.`,
+  noted: (note: string) => `Noted: ${note}`,
   further: (titles: readonly string[]) => `Also on the sheet: ${titles.join('; ')}.`,
 
   readings: 'Readings',

@@ -10,7 +10,7 @@ import type { Paper } from '../../src/sheet/pdf/paper.ts';
 import { writePdf } from '../../src/sheet/pdf/write-pdf.ts';
 import { CLOSED_ONCE, HASH_1 } from './closed-pack.ts';
 import { DIPPER_INPUT, inputOf, ODD, WREN_INPUT } from './exports/inputs.ts';
-import { HUT_CHECKLIST, hutRecord } from './hut-pack.ts';
+import { HUT_CHECKLIST, hutRecord, LUG_NOTE } from './hut-pack.ts';
 import { MANY_TESTS } from './live-tests/many-tests.ts';
 import { FONTS, noPhotos } from './pdf-inputs.ts';
 import { readPdf } from './read-pdf.ts';
@@ -60,8 +60,29 @@ function fullest(letters: string, { withheld = false } = {}): SheetInput {
   return inputOf(record, definition);
 }
 
+/** The hut's pack with the same note on every answer. */
+function noted(note: string): PackRecord {
+  const { answers } = hutRecord();
+  return hutRecord({
+    answers: Object.fromEntries(Object.entries(answers).map(([id, answer]) => [id, { ...answer, note }])),
+  });
+}
+
+const PROSE = fullest('The lug was pressed with a wrong tool and its strands end short of the barrel. ');
+/** The same with a note on every finding. */
+const FULLEST_NOTED = inputOf(
+  {
+    ...PROSE.record,
+    answers: Object.fromEntries(
+      Object.entries(PROSE.record.answers).map(([id, answer]) => [id, { ...answer, note: 'W@M% '.repeat(400).trim() }]),
+    ),
+  },
+  PROSE.definition,
+);
+
 const FULLEST: [string, SheetInput][] = [
-  ['prose', fullest('The lug was pressed with a wrong tool and its strands end short of the barrel. ')],
+  ['prose', PROSE],
+  ['prose, every finding with a note of 2000 signs', FULLEST_NOTED],
   ['capitals', fullest('WARM MAIN LUG ')],
   ['one long word', fullest('Schweissverbindungsstelle')],
   ['wide letters without a space', fullest('W@M%')],
@@ -70,6 +91,11 @@ const FULLEST: [string, SheetInput][] = [
   ['lines', fullest('a line\nand another\n')],
   ['letters the typeface lacks', fullest('電池 パック ')],
 ];
+
+function factsOf(input: SheetInput): string[] {
+  const list = makeLetterSheet(input).sections[0]?.blocks[2];
+  return list?.kind === 'list' ? list.items.map(({ text }) => text) : [];
+}
 
 describe.each(['a4', 'letter'] as const)('the letter on %s', (paper) => {
   it.each([...FULLEST, ...Object.entries(ODD)])('is 1 page: %s', async (_, input) => {
@@ -129,10 +155,42 @@ describe('what the letter says', () => {
     expect(facts).toEqual({
       kind: 'list',
       items: [
-        { text: 'Main lug (failed, high risk): Strands end short of the barrel.' },
+        { text: `Main lug (failed, high risk): Strands end short of the barrel. Noted: ${LUG_NOTE}` },
         { text: 'Label (weak): Capacity above what the cells can give.' },
       ],
     });
+  });
+
+  /** Read by hand off the demo pack: its sentences name two or three faults each, its notes say which was seen. */
+  it('says beside the sentences of Wren’s 3 worst findings, each with “or” in it, what its tester noted', () => {
+    const said = letterText(makeLetterSheet(WREN_INPUT));
+    expect(said).toContain('Noted: 180 A on the load bank');
+    expect(said).toContain('Noted: The bead covers about a third of the vent. The same tape holds it down.');
+    expect(said).toContain('Noted: Nine thin wires over a bare steel edge, pulled tight.');
+  });
+
+  it('has as many findings at length with notes as without: 3 of Wren’s 9, the other 6 by title', () => {
+    const { record, definition } = WREN_INPUT;
+    const silent = Object.fromEntries(
+      Object.entries(record.answers).map(([id, { note: _, ...answer }]) => [id, answer]),
+    );
+    const bare = factsOf(inputOf({ ...record, answers: silent }, definition));
+    const said = factsOf(WREN_INPUT);
+    expect(said).toHaveLength(4);
+    expect(said.at(-1)).toBe(bare.at(-1));
+    expect(said.map((text, place) => text.startsWith(bare[place] ?? '?'))).toEqual([true, true, true, true]);
+  });
+
+  it('cuts a note of 2000 signs to a third line, ended with “…”', () => {
+    const [lug = ''] = factsOf(
+      inputOf(noted('The crimp was cut open and its strands counted. '.repeat(42).slice(0, 2000))),
+    );
+    expect(lug).toMatch(/^Main lug \(failed, high risk\): Strands end short of the barrel\. Noted: The crimp .* …$/u);
+    expect(linesOf(lug, 49.5)).toBeLessThanOrEqual(3);
+  });
+
+  it('has the title “Rating label” beside the sentence on three or more of the seven', () => {
+    expect(factsOf(DIPPER_INPUT).join('\n')).toContain('Rating label (weak): Three or more of the seven are missing');
   });
 
   it('sets the opinion apart as the tester’s, and has none of it among the facts', () => {

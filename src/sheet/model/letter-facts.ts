@@ -9,6 +9,9 @@ import { cutTo, linesOf } from './text-room.ts';
 
 /** Lines of one finding at most: what is longer stands whole on the sheet. */
 const FINDING_LINES = 2;
+/** A note gets a line more where there is room; of one cut shorter than this nothing can be understood. Our choice. */
+const NOTE_LINES = 1;
+const SHORTEST_NOTE = 24;
 /** Lines kept for the titles of those that are not said at length. */
 const FURTHER_LINES = 2;
 
@@ -19,20 +22,39 @@ export interface FactsRoom {
   widthEm: number;
 }
 
-/** The findings worst first, each in at most two lines with its readings; past the room, the rest by title. */
+/**
+ * The findings worst first, each in at most two lines with its readings; past the room, the rest by title. A grade's
+ * sentence may name several faults and only the tester's note says which: what room is left goes to notes, worst first.
+ */
 export function letterFacts(context: SheetContext, { lines, gapLines, widthEm }: FactsRoom): string[] {
   const { findings } = context.grading;
   if (findings.length === 0) return [say.noFinding];
-  const said = findings.map((finding) => cutTo(findingWords(finding, context), { lines: FINDING_LINES, widthEm }));
   const taken = (texts: readonly string[]) => texts.reduce((sum, text) => sum + linesOf(text, widthEm) + gapLines, 0);
-  if (taken(said) <= lines) return said;
-  const shown: string[] = [];
-  for (const text of said) {
-    if (taken([...shown, text]) > lines - FURTHER_LINES - gapLines) break;
-    shown.push(text);
+  const bare = findings.map((finding) => cutTo(findingWords(finding, context), { lines: FINDING_LINES, widthEm }));
+  const isAll = taken(bare) <= lines;
+  let count = bare.length;
+  while (!isAll && count > 0 && taken(bare.slice(0, count)) > lines - FURTHER_LINES - gapLines) count -= 1;
+  const titles = findings.slice(count).map(({ itemId }) => context.itemOf(itemId).title);
+  const said = [
+    ...bare.slice(0, count),
+    ...(isAll ? [] : [cutTo(say.further(titles), { lines: FURTHER_LINES, widthEm })]),
+  ];
+  for (const [place, { itemId }] of findings.slice(0, count).entries()) {
+    const free = Math.floor(lines - taken(said));
+    said[place] = withNote(said[place] ?? '', context.record.answers[itemId]?.note, {
+      moreLines: Math.min(NOTE_LINES, Math.max(0, free)),
+      widthEm,
+    });
   }
-  const titles = findings.slice(shown.length).map(({ itemId }) => context.itemOf(itemId).title);
-  return [...shown, cutTo(say.further(titles), { lines: FURTHER_LINES, widthEm })];
+  return said;
+}
+
+function withNote(text: string, note: string | undefined, room: { moreLines: number; widthEm: number }): string {
+  if (!note?.trim()) return text;
+  const whole = `${text} ${say.noted(note.trim())}`;
+  const cut = cutTo(whole, { lines: linesOf(text, room.widthEm) + room.moreLines, widthEm: room.widthEm });
+  const isTold = cut.length === whole.length || cut.length >= text.length + say.noted('').length + SHORTEST_NOTE;
+  return isTold ? cut : text;
 }
 
 function findingWords(finding: Finding, context: SheetContext): string {
