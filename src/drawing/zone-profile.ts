@@ -5,6 +5,7 @@ import { emptyFrame } from './plots/empty-frame.ts';
 import { keyRows } from './plots/key-rows.ts';
 import { type Box, labelRoom } from './plots/label-room.ts';
 import { linearScale, type Scale } from './plots/linear-scale.ts';
+import { noteRows } from './plots/note-rows.ts';
 import { packSign } from './plots/pack-sign.ts';
 import { GRID_STROKE, NAME } from './plots/plot-look.ts';
 import { requireFinite } from './plots/require-finite.ts';
@@ -15,7 +16,7 @@ export interface ProfiledPack {
   label: string;
   /** Which sign and dash: the same as in the other plots. */
   sign: number;
-  /** By zone, 0–1 at both ends; null where nothing of it can apply. */
+  /** By zone, 0–1 at both ends; null where there is nothing to draw: no sign, and no line to it or past it. */
   zones: readonly ({ low: number; high: number } | null)[];
 }
 
@@ -28,6 +29,8 @@ export interface ZoneProfileInput {
     nothing: string;
     /** Title of the axis. */
     axis: string;
+    /** A sentence beneath: what is not drawn, and why; empty for none. */
+    below: string;
     tick: (value: number, decimals: number) => string;
   };
 }
@@ -62,9 +65,11 @@ export function zoneProfile({ width, zones, packs, words }: ZoneProfileInput): D
     packs.map(({ label, sign }) => ({ text: label, sign: (x, y) => keySign(sign, [x, y]) })),
     width,
   );
+  const note = noteRows(words.below, width);
+  const below = key.height + note.height;
   const zoneHeight = NAME_HEIGHT + packs.length * LANE + ZONE_GAP;
   const panel: Box = { left: SIDE, right: width - SIDE, top: 0, bottom: zones.length * zoneHeight + 2 };
-  const height = panel.bottom + BOTTOM_AXIS_HEIGHT + key.height + 4;
+  const height = panel.bottom + BOTTOM_AXIS_HEIGHT + below + 4;
   const x = linearScale({ low: 0, high: 1 }, panel.left, panel.right);
   const y = (zone: number, pack: number) => zone * zoneHeight + NAME_HEIGHT + (pack + 0.5) * LANE;
   return {
@@ -77,14 +82,15 @@ export function zoneProfile({ width, zones, packs, words }: ZoneProfileInput): D
         panel,
         ticks: TICKS.map((value) => ({ place: x(value / 100), text: words.tick(value, 0) })),
         title: words.axis,
-        room: labelRoom({ left: 0, top: panel.bottom, right: width, bottom: height - key.height }),
+        room: labelRoom({ left: 0, top: panel.bottom, right: width, bottom: height - below }),
         width,
       }),
       ...(packs.length > MOST_JOINED
         ? []
         : packs.flatMap((pack, place) => joinedMarks(pack, x, (zone) => y(zone, place)))),
       ...packs.flatMap((pack, place) => signMarks(pack, x, (zone) => y(zone, place))),
-      ...key.marksAt(height - key.height),
+      ...key.marksAt(height - below),
+      ...note.marksAt(height - note.height),
     ],
   };
 }
@@ -118,8 +124,13 @@ function zoneMarks(zone: { title: string; top: number; height: number }, x: Scal
 const middleOf = ({ low, high }: { low: number; high: number }) => (low + high) / 2;
 
 function joinedMarks({ sign, zones }: ProfiledPack, x: Scale, y: (zone: number) => number): Mark[] {
-  const points = zones.flatMap((range, zone): Point[] => (range === null ? [] : [[x(middleOf(range)), y(zone)]]));
-  return points.length < 2 ? [] : [{ kind: 'line', points, stroke: { ...curveLook(sign), ink: 'muted', width: 0.9 } }];
+  const pieces: Point[][] = [[]];
+  zones.forEach((range, zone) => {
+    if (range === null) pieces.push([]);
+    else pieces.at(-1)?.push([x(middleOf(range)), y(zone)]);
+  });
+  const stroke = { ...curveLook(sign), ink: 'muted', width: 0.9 } as const;
+  return pieces.filter((points) => points.length > 1).map((points) => ({ kind: 'line', points, stroke }));
 }
 
 function signMarks({ sign, zones }: ProfiledPack, x: Scale, y: (zone: number) => number): Mark[] {

@@ -15,11 +15,9 @@ export const sideBySideScreenWords = {
   noPrice: 'No price noted.',
   change: 'Prices and options of this pack',
   onlyDiffering: 'Only what differs, and all protections',
-  hidden: (count: number) =>
-    count === 1 ? 'One line, alike in all packs, is hidden.' : `${count} lines, alike in all packs, are hidden.`,
   drawing: 'Weighing the order 10,000 times …',
   notDrawn: 'How firm the order is could not be worked out here. Everything else stands.',
-  csv: 'Comparison as CSV',
+  csv: 'Comparison as CSV, every line',
   fileName: 'underlid-side-by-side',
   bench: 'Side by side',
   settled: (settled: number, asked: number) => `${settled} of ${asked} settled`,

@@ -2,6 +2,7 @@ import { listOf } from './sheet.ts';
 
 /** Packs in columns, on screen and paper. */
 export const gridWords = {
+  more: (columns: number) => `${columns} packs: scroll sideways for more`,
   scroller: (columns: number) => `${columns} packs side by side; scroll sideways for more`,
   band: (from: number, to: number, all: number) =>
     from === to ? `Pack ${from} of ${all}` : `Packs ${from} to ${to} of ${all}`,
@@ -18,6 +19,10 @@ export const sideBySideWords = {
   /** Stands at the head of every page: names that would fill it are left to the first one. */
   runningTitle: (name: string) => (name.length <= 48 ? `Side by side: ${name}` : 'Side by side'),
   count: (count: number) => (count === 1 ? 'One pack' : `${count} packs`),
+  /** In the head of a paper of which lines are left out, and at the head of its every page. */
+  countHidden: (count: string, hidden: number) =>
+    `${count}. Only what differs, and all protections: ${hidden === 1 ? 'one line, alike in all packs, is' : `${hidden} lines, alike in all packs, are`} left out.`,
+  standingHidden: (count: string) => `${count}, only what differs`,
   demo: (invented: number, all: number) => (invented === all ? 'invented demo' : 'partly invented demo'),
   caution: (count: number) =>
     count === 1
@@ -82,6 +87,8 @@ export const sideBySideWords = {
   atWorst: (low: string, high: string) => `${low} at worst, ${high} at best`,
   onItsOwn: (verdict: string) => `by all it was asked: ${verdict}`,
   notApplying: 'does not apply',
+  worst: (grade: string) => `worst: ${grade}`,
+  nothingGraded: 'nothing graded yet',
   notTested: 'not tested',
   notMeasured: 'not measured',
   atLeast: (figure: string) => `at least ${figure}`,
@@ -125,6 +132,10 @@ export const sideBySideWords = {
   },
   protectionStates: { acts: 'acts', actsLate: 'acts late', doesNot: 'does not act', notTested: 'not tested' },
   trials: (count: number) => (count === 1 ? 'one trial' : `${count} trials`),
+  heatOnly: (count: number, trials: number) =>
+    count === trials
+      ? `only heat ended ${count === 1 ? 'it' : 'them'}`
+      : `only heat ended ${count === 1 ? 'one' : count} of them`,
   sides: { charge: 'charging only', load: 'load only', both: 'charging and load' },
 
   firmness: {
@@ -141,6 +152,10 @@ export const sideBySideWords = {
     above: (upper: string, lower: string, times: string) => `${upper} stands above ${lower} ${times}`,
     all: 'in every weighting.',
     never: 'in no weighting.',
+    without: (rows: readonly string[]) => `Not part of this order: ${rows.join('; ')}.`,
+    withoutRow: (name: string, because: string) => `${name} (${because})`,
+    elsewhere: (among: string) => `on the ${among}, never ranked with these`,
+    otherChecklist: 'by another checklist, never ranked with these',
     of100: (count: number) => `in ${count} of 100 weightings.`,
     verdicts: 'Verdicts do not depend on these weights: a pack with the better verdict stands above whatever they are.',
   },
@@ -168,6 +183,15 @@ export const sideBySideWords = {
     oneSample: (names: readonly string[]) =>
       `One sample of ${listOf(names)}: how far further samples differ is not known.`,
     own: 'Findings are counted among the common items. Live tests, prices and protections are each pack’s own.',
+    voltages: (rows: readonly string[]) =>
+      `Nominal voltages differ: ${rows.join('; ')}. An ampere-hour or an ampere then stands for different energy and power: Wh compare, Ah and A do not.`,
+    voltagesUnknown: (names: readonly string[]) =>
+      `Nominal voltage not stated: ${listOf(names)}. Whether Ah and A compare with the others’ is not known.`,
+    cutOffs: (rows: readonly string[], perCell: boolean) =>
+      `Capacity runs ended at different voltages${perCell ? ' of a cell' : ''}: ${rows.join('; ')}. One that is run lower delivers more.`,
+    cutOffsUnknown: (names: readonly string[]) =>
+      `Where the capacity runs ended is not known: ${listOf(names)}. One that is run lower delivers more.`,
+    ofPack: (name: string, figure: string) => `${name} ${figure}`,
     currencies: (currencies: readonly string[]) =>
       `Prices stand in ${listOf(currencies)}: amounts in different currencies are not compared.`,
     options: 'An option was not part of the tested sample: its price is counted, what it changes is not known.',
@@ -190,6 +214,10 @@ export const sideBySideWords = {
       altZone: (zone: string, shown: string) => `${zone} ${shown}`,
       nothing: 'No zone has anything that was graded.',
       axis: 'Zone, of 100',
+      open: 'open',
+      without: (rows: readonly string[]) => `Open, so not drawn: ${rows.join('; ')}.`,
+      withoutRow: (name: string, zones: readonly string[] | 'all') =>
+        zones === 'all' ? `${name} in every zone` : `${name} in ${listOf(zones)}`,
       caption: 'One sign and dash a pack; level bars span what is still open.',
     },
   },
@@ -207,6 +235,7 @@ export const sideBySideWords = {
     line: 'Line',
     marks: 'Marks',
     disclosure: 'Disclosure',
+    caution: 'Caution',
     withNote: (text: string, note: string) => `${text} (${note})`,
   },
 };

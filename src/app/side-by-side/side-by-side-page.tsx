@@ -45,9 +45,9 @@ export function SideBySidePage() {
   }
   const isRead = typeof found !== 'string' && found.compared.length > 0;
   const paper = isRead && choice.packIds.length > 1 ? paperOf(found, choice) : null;
-  const differing = paper && choice.onlyDiffering ? onlyDiffering(paper) : null;
+  const shown = paper && choice.onlyDiffering ? onlyDiffering(paper).paper : paper;
   return (
-    <Screen {...FRAME} {...(paper && { dockClass: 'two-rows', dock: <PdfActions sheet={paper} revision={null} /> })}>
+    <Screen {...FRAME} {...(shown && { dockClass: 'two-rows', dock: <PdfActions sheet={shown} revision={null} /> })}>
       <div class="folds">
         <Fold title={say.which} hint={say.whichHint(choice.packIds.length)} part="which">
           <WhichPacks here={here} packIds={choice.packIds} onChange={(packIds) => setChoice({ ...choice, packIds })} />
@@ -68,7 +68,7 @@ export function SideBySidePage() {
       {isRead && found.unreadIds.length > 0 && (
         <p class="notice calm small">{say.unread(namesOf(here, found.unreadIds))}</p>
       )}
-      {isRead && paper && (
+      {isRead && paper && shown && (
         <>
           <label class="tick">
             <input
@@ -78,13 +78,10 @@ export function SideBySidePage() {
             />
             <span>{say.onlyDiffering}</span>
           </label>
-          {differing !== null && differing.hiddenCount > 0 && (
-            <p class="small muted">{say.hidden(differing.hiddenCount)}</p>
-          )}
           <p class="small muted" role="status">
             {found.drawing === 'drawing' ? say.drawing : found.drawing === 'failed' ? say.notDrawn : ' '}
           </p>
-          <SheetView sheet={differing?.paper ?? paper} photo={() => null} />
+          <SheetView sheet={shown} photo={() => null} />
           <HandOver label={say.csv} make={async () => csvOf(paper)} />
         </>
       )}

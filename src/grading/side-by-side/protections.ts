@@ -1,5 +1,9 @@
 import type { LimitBehaviour } from '../../calc/limit-behaviour.ts';
-import { type OvercurrentBehaviour, overcurrentBehaviour } from '../../calc/overcurrent-behaviour.ts';
+import {
+  type OvercurrentBehaviour,
+  type OvercurrentKind,
+  overcurrentBehaviour,
+} from '../../calc/overcurrent-behaviour.ts';
 import type { CutOffKind } from '../../schema/live-tests/cut-off.ts';
 import type { LiveTests } from '../../schema/live-tests/live-tests.ts';
 import type { Trip } from '../../schema/live-tests/trip.ts';
@@ -15,7 +19,7 @@ import {
 
 type Found = Omit<Protection, 'kind'>;
 
-const NOT_TESTED: Found = { state: 'notTested', trialCount: 0, sides: null };
+const NOT_TESTED: Found = { state: 'notTested', trialCount: 0, heatOnlyCount: 0, sides: null };
 /** Of what was tried the worst counts. Nothing is said of what was not: an untried side makes nothing better. */
 const WORST_FIRST = ['didNot', 'actedLate', 'acted'] as const;
 const STATE_OF: Record<(typeof WORST_FIRST)[number], ProtectionState> = {
@@ -45,35 +49,46 @@ export function protectionsOf(results: Pick<LiveResults, 'cutOffs' | 'fuse'>, te
   return PROTECTION_KINDS.map((kind) => ({ kind, ...found[kind] }));
 }
 
+/**
+ * What only heat ended, no protection did: our choice, because nothing then watches the current, and what opens does so
+ * by what it should have kept from happening. An item that asks for the over-current figure grades it alike.
+ */
 const BEHAVIOUR_OF: Record<OvercurrentBehaviour['verdict'], LimitBehaviour> = {
   tripped: 'acted',
-  heatOnly: 'actedLate',
+  heatOnly: 'didNot',
   noneSeen: 'didNot',
   notTested: 'notTested',
 };
 
 /**
- * Each trip by itself: tripped at once or after a delay, it acted; where only heat ended it, that came too late. A short
- * is left out: it is met by a protection of its own, and one that sees a short may see no overload.
+ * Each trip by itself: tripped at once or after a delay, it acted. A short is left out: it is met by a protection of its
+ * own, and one that sees a short may see no overload.
  */
 function overCurrent({ fuse: { continuousCurrentA } }: Pick<LiveResults, 'fuse'>, { trips }: LiveTests): Found {
   const overloads = trips.filter((trip) => trip.short !== true);
-  return worstOf(
-    overloads.map(
-      (trip) => BEHAVIOUR_OF[overcurrentBehaviour({ trips: [tripNoted(trip)], continuousCurrentA }).verdict],
-    ),
+  const verdicts = overloads.map(
+    (trip) => overcurrentBehaviour({ trips: [tripNoted(trip)], continuousCurrentA }).verdict,
   );
+  const heatOnlyCount = verdicts.filter((verdict) => verdict === 'heatOnly').length;
+  return { ...worstOf(verdicts.map((verdict) => BEHAVIOUR_OF[verdict])), heatOnlyCount };
 }
 
-/** A short must open at once, by the same second that parts an instant trip from a delayed one; later or by heat is late. */
+/** A short must open at once, by the same second that parts an instant trip from a delayed one; later is late. */
 function short({ trips }: LiveTests): Found {
-  return worstOf(trips.filter((trip) => trip.short === true).map(shortBehaviour));
+  const kinds = trips.filter((trip) => trip.short === true).map(shortKind);
+  const heatOnlyCount = kinds.filter((kind) => kind === 'heatOnly').length;
+  return { ...worstOf(kinds.map((kind) => SHORT_BEHAVIOUR_OF[kind])), heatOnlyCount };
 }
 
-function shortBehaviour(trip: Trip): LimitBehaviour {
-  if (!trip.opened) return 'didNot';
-  const { kinds } = overcurrentBehaviour({ trips: [tripNoted(trip)], continuousCurrentA: null });
-  return kinds.includes('instant') ? 'acted' : 'actedLate';
+const SHORT_BEHAVIOUR_OF: Record<OvercurrentKind | 'held', LimitBehaviour> = {
+  instant: 'acted',
+  delayed: 'actedLate',
+  heatOnly: BEHAVIOUR_OF.heatOnly,
+  held: 'didNot',
+};
+
+function shortKind(trip: Trip): OvercurrentKind | 'held' {
+  return overcurrentBehaviour({ trips: [tripNoted(trip)], continuousCurrentA: null }).kinds[0] ?? 'held';
 }
 
 /** Charge and load are cut apart from one another, so the cell says which of them was tried far enough to tell. */
@@ -93,5 +108,7 @@ function tried({ cutOffs }: Pick<LiveResults, 'cutOffs'>, ...kinds: CutOffKind[]
 function worstOf(behaviours: readonly LimitBehaviour[]): Found {
   const telling = behaviours.filter((behaviour) => behaviour !== 'notTested');
   const worst = WORST_FIRST.find((behaviour) => telling.includes(behaviour));
-  return worst === undefined ? NOT_TESTED : { state: STATE_OF[worst], trialCount: telling.length, sides: null };
+  return worst === undefined
+    ? NOT_TESTED
+    : { state: STATE_OF[worst], trialCount: telling.length, heatOnlyCount: 0, sides: null };
 }

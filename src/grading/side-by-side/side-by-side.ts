@@ -129,6 +129,8 @@ export interface Protection {
   state: ProtectionState;
   /** How many trials it rests on. */
   trialCount: number;
+  /** In how many of them only heat ended the current. */
+  heatOnlyCount: number;
   /** On which sides heat was tried; null of every other kind, and where heat was not. */
   sides: ProtectionSides | null;
 }

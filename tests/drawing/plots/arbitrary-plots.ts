@@ -162,7 +162,9 @@ const profiles = fc
   .chain(({ width, zones }) =>
     fc
       .array(fc.record({ label: words, sign, zones: listOf(maybe(range(1)), zones.length) }), { maxLength: 8 })
-      .map((packs) => zoneProfile({ width, zones, packs, words: { alt, nothing, axis: 'Zone', tick } })),
+      .map((packs) =>
+        zoneProfile({ width, zones, packs, words: { alt, nothing, axis: 'Zone', below: nothing, tick } }),
+      ),
   );
 
 /** One generator of drawings per plot. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Drawing } from '../../../src/drawing/display-list.ts';
 import { type ProfiledPack, zoneProfile } from '../../../src/drawing/zone-profile.ts';
 
-const words = { alt: 'alt', nothing: 'Nothing', axis: 'Zone', tick: (value: number) => value.toFixed(0) };
+const words = { alt: 'alt', nothing: 'Nothing', axis: 'Zone', below: '', tick: (value: number) => value.toFixed(0) };
 const draw = (packs: ProfiledPack[], zones = ['Enclosure', 'Wiring']): Drawing =>
   zoneProfile({ width: 316, zones, packs, words });
 const circles = ({ marks }: Drawing) =>
@@ -28,6 +28,24 @@ describe('zoneProfile', () => {
   it('draws no sign where nothing of a zone can apply', () => {
     // One sign in the plot and one in the key.
     expect(circles(draw([{ label: 'Wren', sign: 0, zones: [null, at(1)] }]))).toHaveLength(2);
+  });
+
+  it('joins no signs past a zone that is not drawn: 2 of 5 zones on either side make 2 lines, one alone none', () => {
+    const zones = ['A', 'B', 'C', 'D', 'E'];
+    const lines = (...values: ProfiledPack['zones']) =>
+      joined(draw([{ label: 'Wren', sign: 0, zones: values }], zones));
+    expect(lines(at(0.1), at(0.2), null, at(0.3), at(0.4))).toHaveLength(2);
+    expect(lines(at(0.1), null, null, null, at(0.4))).toHaveLength(0);
+  });
+
+  it('says beneath the key what is not drawn, 16 units higher for its one row', () => {
+    const packs = [{ label: 'Wren', sign: 0, zones: [at(0.5), null] }];
+    const plain = draw(packs);
+    const noted = zoneProfile({ width: 316, zones: ['A', 'B'], packs, words: { ...words, below: 'Wren in B.' } });
+    expect(noted.height - plain.height).toBe(16);
+    const texts = noted.marks.flatMap((mark) => (mark.kind === 'text' ? [mark] : []));
+    expect(texts.at(-1)?.text).toBe('Wren in B.');
+    expect(texts.at(-1)?.y).toBeGreaterThan(Math.max(...texts.slice(0, -1).map(({ y }) => y)));
   });
 
   it('joins the signs of 4 packs from zone to zone, and of 5 none', () => {

@@ -23,12 +23,13 @@ function protections({ trips = [], cutOffs = [], plate = { continuousCurrentA: 1
 function found(kind: ProtectionKind, tried: Tried): string {
   const protection = protections(tried).find((one) => one.kind === kind);
   const sides = protection?.sides === null ? '' : `, ${protection?.sides}`;
-  return `${protection?.state}, ${protection?.trialCount}${sides}`;
+  const heat = protection?.heatOnlyCount === 0 ? '' : `, ${protection?.heatOnlyCount} by heat only`;
+  return `${protection?.state}, ${protection?.trialCount}${sides}${heat}`;
 }
 
 it('lists all six in order, none of them tested, resting on 0 trials', () => {
   expect(protections({})).toEqual(
-    PROTECTION_KINDS.map((kind) => ({ kind, state: 'notTested', trialCount: 0, sides: null })),
+    PROTECTION_KINDS.map((kind) => ({ kind, state: 'notTested', trialCount: 0, heatOnlyCount: 0, sides: null })),
   );
 });
 
@@ -38,13 +39,18 @@ describe('over-current', () => {
   it.each([
     ['opened in 0.5 s', [{ ...at200A, heldForS: 0.5 }], 'acts, 1'],
     ['opened after 30 s', [{ ...at200A, heldForS: 30 }], 'acts, 1'],
-    ['opened after 61 s, by heat then', [{ ...at200A, heldForS: 61 }], 'actsLate, 1'],
+    ['opened after 61 s, by heat then', [{ ...at200A, heldForS: 61 }], 'doesNot, 1, 1 by heat only'],
     [
       'opened after 5 s with heat and cooling',
       [{ ...at200A, heldForS: 5, heatSeen: true, coolingNeeded: true }],
-      'actsLate, 1',
+      'doesNot, 1, 1 by heat only',
     ],
     ['150 A held for 60 s', [{ currentA: 150, heldForS: 60, opened: false }], 'doesNot, 1'],
+    [
+      '140 A, under 1.5 times the claim, by heat alone',
+      [{ currentA: 140, heldForS: 61, opened: true }],
+      'notTested, 0',
+    ],
     ['149 A held for 60 s', [{ currentA: 149, heldForS: 60, opened: false }], 'notTested, 0'],
     [
       '150 A held for 60 s, 200 A opened',
@@ -60,7 +66,7 @@ describe('over-current', () => {
         { currentA: 400, heldForS: 0.2, opened: true },
         { ...at200A, heldForS: 61 },
       ],
-      'actsLate, 2',
+      'doesNot, 2, 1 by heat only',
     ],
     [
       '200 A opened, 149 A held, which tells nothing',
@@ -86,7 +92,12 @@ describe('short', () => {
   it.each([
     ['opened in 1 s', [{ ...short, heldForS: 1 }], 'acts, 1'],
     ['opened in 1.01 s', [{ ...short, heldForS: 1.01 }], 'actsLate, 1'],
-    ['opened in 0.5 s by heat', [{ ...short, heldForS: 0.5, heatSeen: true, recovery: 'cooling' }], 'actsLate, 1'],
+    [
+      'opened in 0.5 s by heat',
+      [{ ...short, heldForS: 0.5, heatSeen: true, recovery: 'cooling' }],
+      'doesNot, 1, 1 by heat only',
+    ],
+    ['opened in 61 s, by heat then', [{ ...short, heldForS: 61 }], 'doesNot, 1, 1 by heat only'],
     ['not opened', [{ ...short, heldForS: 3, opened: false }], 'doesNot, 1'],
     [
       'opened once, not opened once',

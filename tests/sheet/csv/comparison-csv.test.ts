@@ -1,7 +1,7 @@
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { comparisonCsv } from '../../../src/sheet/csv/comparison-csv.ts';
-import type { GridBlock, Section } from '../../../src/sheet/model/sheet.ts';
+import type { GridBlock, Section, Sheet } from '../../../src/sheet/model/sheet.ts';
 
 const cell = (text: string, note: string | null = null) => ({ text, note, glyph: null });
 const GRID: GridBlock = {
@@ -15,6 +15,7 @@ const GRID: GridBlock = {
     { id: 'cost', group: 'Cost', label: 'Per kWh', cells: [cell('EUR\u00a0200.00'), cell('–')], differs: true },
   ],
 };
+const head = { caution: 'No certification.' } as Sheet['head'];
 const sections: Section[] = [
   { id: 'result', title: 'Result', headed: false, blocks: [GRID] },
   {
@@ -31,29 +32,37 @@ const sections: Section[] = [
       },
     ],
   },
+  {
+    id: 'cautions',
+    title: 'Cautions',
+    headed: true,
+    blocks: [{ kind: 'list', items: [{ text: 'A score says, at most, how it is built.' }] }],
+  },
 ];
 
 describe('comparisonCsv', () => {
-  it('writes 5 lines: names, marks, the two of the grid and last the disclosure, formula and comma harmless', () => {
-    expect(comparisonCsv({ sections })).toBe(
+  it('writes 7 lines: names, marks, the two of the grid, the disclosure and last the cautions, which stand with no pack, formula and comma harmless', () => {
+    expect(comparisonCsv({ head, sections })).toBe(
       [
         `Group,Line,"Wren, 24",'=Tarn`,
         ',Marks,sample 1,',
         ',Rank,1 of 2,2 of 2 (tie)',
         'Cost,Per kWh,EUR\u00a0200.00,–',
         ',Disclosure,Sample bought.,Sample lent.',
+        'Caution,No certification.,,',
+        'Caution,"A score says, at most, how it is built.",,',
         '',
       ].join('\r\n'),
     );
   });
 
-  it('is read back by papaparse as 5 rows of 4', () => {
-    const { data } = Papa.parse(comparisonCsv({ sections }), { header: false, skipEmptyLines: true });
-    expect(data.map((row) => row.length)).toEqual([4, 4, 4, 4, 4]);
+  it('is read back by papaparse as 7 rows of 4', () => {
+    const { data } = Papa.parse(comparisonCsv({ head, sections }), { header: false, skipEmptyLines: true });
+    expect(data.map((row) => row.length)).toEqual([4, 4, 4, 4, 4, 4, 4]);
     expect(data[0]).toEqual(['Group', 'Line', 'Wren, 24', "'=Tarn"]);
   });
 
   it('refuses a paper without a grid', () => {
-    expect(() => comparisonCsv({ sections: [] })).toThrow('comparisonCsv: the paper must have a grid, got none');
+    expect(() => comparisonCsv({ head, sections: [] })).toThrow('comparisonCsv: the paper must have a grid, got none');
   });
 });

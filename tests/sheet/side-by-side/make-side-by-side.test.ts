@@ -57,10 +57,10 @@ describe('two packs of the hut, worked out by hand', () => {
   const sheet = makeSideBySide(
     comparisonOf([wren, tarn], {
       protections: [
-        [{ kind: 'overCurrent', state: 'actsLate', trialCount: 2, sides: null }],
+        [{ kind: 'overCurrent', state: 'doesNot', trialCount: 2, heatOnlyCount: 2, sides: null }],
         [
-          { kind: 'overCurrent', state: 'acts', trialCount: 1, sides: null },
-          { kind: 'highTemperature', state: 'acts', trialCount: 1, sides: 'load' },
+          { kind: 'overCurrent', state: 'acts', trialCount: 1, heatOnlyCount: 0, sides: null },
+          { kind: 'highTemperature', state: 'acts', trialCount: 1, heatOnlyCount: 0, sides: 'load' },
         ],
       ],
     }),
@@ -84,9 +84,9 @@ describe('two packs of the hut, worked out by hand', () => {
       'Score, of 100: 100.0 | 14.5–19.5',
       'Build, of 100: 100.0 | 36.2–48.8',
       'Factor: × 1.00 | × 0.40',
-      'Enclosure: 100 | 17–68',
-      'Wiring: 100 | 20',
-      'Vents: 100 | 88',
+      'Enclosure: 100 (worst: sound) | 17–68 (worst: weak)',
+      'Wiring: 100 (worst: sound) | 20 (worst: failed)',
+      'Vents: 100 (worst: sound) | 88 (worst: passable)',
       'I catastrophic: 0 | 0',
       'II critical: 0 | 1',
       'III marginal: 0 | 0',
@@ -101,7 +101,7 @@ describe('two packs of the hut, worked out by hand', () => {
       'Per delivered kWh, as found: EUR 200.00 | EUR 320.00',
       'Per delivered kWh, after outside work: EUR 200.00 (no outside remedy listed) | – (remedies not priced)',
       'Per delivered kWh, after all work: EUR 200.00 (no remedy listed) | at least EUR 350.00 (one remedy has no price)',
-      'Over-current: acts (one trial) | acts late (2 trials)',
+      'Over-current: acts (one trial) | does not act (2 trials; only heat ended them)',
       'Short circuit: not tested | not tested',
       'Charging in the cold: not tested | not tested',
       'Heat: acts (load only; one trial) | not tested',
@@ -113,6 +113,15 @@ describe('two packs of the hut, worked out by hand', () => {
       'Sheet: Not closed | Not closed',
       'Sample: Bought from a shop (No link of the tester’s pays a commission.) | Bought from a shop (No link of the tester’s pays a commission.)',
     ]);
+  });
+
+  it('says in its head, and at the head of every page, that 8 lines are left out; with none left out it says nothing', () => {
+    const { paper } = onlyDiffering(sheet);
+    expect(paper.head.line).toBe(
+      '2 packs. Only what differs, and all protections: 8 lines, alike in all packs, are left out.',
+    );
+    expect(paper.standingMark).toBe('2 packs, only what differs');
+    expect(onlyDiffering(paper).paper).toBe(paper);
   });
 
   it('keeps the 19 other lines in which they differ and all 6 of the protections, and hides 8', () => {
@@ -205,6 +214,9 @@ describe('two packs of the hut, worked out by hand', () => {
 describe('packs that cannot be set against one another', () => {
   it('never ranks a short route with a whole one, and says so', () => {
     const short = compared({ packId: C, route: 'short', nameplate: { ...WREN, name: 'Fell' } });
+    expect(textsOf(makeSideBySide(comparisonOf([tarn, wren, short])), 'firmness')).toContain(
+      'Not part of this order: Fell (on the short route, never ranked with these).',
+    );
     const sheet = makeSideBySide(comparisonOf([tarn, short]));
     expect(linesOf(sheet)[0]).toBe('Rank: – (nothing to rank against) | – (nothing to rank against)');
     expect(textsOf(sheet, 'basis').join(' ')).toContain('Packs asked on different routes');
@@ -220,6 +232,8 @@ describe('packs that cannot be set against one another', () => {
       nameplate: { ...WREN, name: 'Fell' },
       answers: { ...ALL_SOUND, swollen: failed },
     });
+    const ranked = makeSideBySide(comparisonOf([stop, tarn, wren]));
+    expect(textsOf(ranked, 'firmness')).toContain('Not part of this order: Fell (not ranked: a stop sign was found).');
     const lines = linesOf(makeSideBySide(comparisonOf([stop, tarn])));
     expect(lines.slice(0, 5)).toEqual([
       'Rank: – (nothing to rank against) | – (not ranked: a stop sign was found)',
@@ -265,6 +279,49 @@ it('says of a closed sheet that is not here that its record is not what was seal
   expect(sheetLine([C])).toBe('Sheet: Closed, revision 1 (as it stands now, not as sealed)');
 });
 
+describe('voltages', () => {
+  const pack = (packId: string, given: object, endVoltageV?: number) =>
+    compared({
+      packId,
+      nameplate: { ...WREN, name: packId === A ? 'Fell' : 'Tarn', chargeVoltageV: 28.8, cellsInSeries: 8, ...given },
+      tests: {
+        ...NO_LIVE_TESTS,
+        runs: [
+          fullRun(1, {
+            chargedToV: 28.8,
+            chargeAh: 98,
+            energyWh: 2500,
+            currentA: 20,
+            ...(endVoltageV === undefined ? {} : { endVoltageV }),
+          }),
+        ],
+      },
+    });
+  const said = (...packs: ReturnType<typeof compared>[]) =>
+    textsOf(makeSideBySide(comparisonOf(packs)), 'basis').filter((text) => /oltage|ran? lower|runs ended/.test(text));
+
+  // 20 V over 8 cells is 2.5 V, 21.6 V is 2.7 V, 10 V over 4 cells is 2.5 V again.
+  it('says nothing of two packs of 25.6 V run down to 20.0 and 20.1 V', () => {
+    expect(said(pack(A, {}, 20), pack(B, {}, 20.1))).toEqual([]);
+  });
+  it('says of a cell that 2.5 and 2.7 V differ', () => {
+    expect(said(pack(A, {}, 20), pack(B, {}, 21.6)).map(plain)).toEqual([
+      'Capacity runs ended at different voltages of a cell: Fell 2.5 V; Tarn 2.7 V. One that is run lower delivers more.',
+    ]);
+  });
+  it('says that 25.6 and 12.8 V differ, and nothing of ends at 2.5 V of a cell in both', () => {
+    expect(said(pack(A, {}, 20), pack(B, { nominalVoltageV: 12.8, cellsInSeries: 4 }, 10)).map(plain)).toEqual([
+      'Nominal voltages differ: Fell 25.6 V; Tarn 12.8 V. An ampere-hour or an ampere then stands for different energy and power: Wh compare, Ah and A do not.',
+    ]);
+  });
+  it('says whose nominal voltage and whose end of run are not known', () => {
+    expect(said(pack(A, {}, 20), pack(B, { nominalVoltageV: undefined })).map(plain)).toEqual([
+      'Nominal voltage not stated: Tarn. Whether Ah and A compare with the others’ is not known.',
+      'Where the capacity runs ended is not known: Tarn. One that is run lower delivers more.',
+    ]);
+  });
+});
+
 describe('what is open', () => {
   const grade = (of: 'sound' | 'failed') => ({ kind: 'grade', grade: of, evidence: 'seen' }) as const;
   const without = (...ids: string[]): PackRecord['answers'] =>
@@ -281,6 +338,21 @@ describe('what is open', () => {
       'IV negligible: 0 | 0',
       'No hazard: 0 | 0 (one item still open)',
     ]);
+  });
+
+  it('draws no sign of a zone in which nothing was graded, names it beneath and calls it open in words', () => {
+    const open = compared({
+      packId: C,
+      nameplate: { ...WREN, name: 'Fell' },
+      answers: without('cell-vents', 'swollen'),
+    });
+    const sheet = makeSideBySide(comparisonOf([tarn, open]));
+    expect(cellsOf(sheet, 'Vents')?.[1]).toEqual({ text: '0–100', note: 'nothing graded yet', glyph: 'notSeen' });
+    const drawn = plots(sheet.sections.find(({ id }) => id === 'plots')?.blocks ?? []);
+    const profile = drawn.find(({ drawing }) => drawing.alt.startsWith('Zones'))?.drawing;
+    const texts = profile?.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])) ?? [];
+    expect(texts.at(-1)).toBe('Open, so not drawn: Fell in Vents.');
+    expect(profile?.alt).toContain('Fell: Enclosure 100, Wiring 100, Vents open.');
   });
 
   it('shows a zone as different whose figures are alike and whose lids are not', () => {

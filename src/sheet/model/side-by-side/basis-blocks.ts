@@ -5,6 +5,7 @@ import { sideBySideWords } from '../../../text/side-by-side.ts';
 import type { Block } from '../sheet.ts';
 import type { PackColumn } from './pack-columns.ts';
 import { verdictText } from './verdict-rows.ts';
+import { voltageLines } from './voltage-lines.ts';
 
 const say = sideBySideWords.basis;
 
@@ -21,6 +22,7 @@ export function basisBlocks(columns: readonly PackColumn[], { groups, models }: 
         .map(({ name, grading }) => say.worse(name, verdictText(grading.verdict))),
       ...sampleLines(models),
       say.own,
+      ...voltageLines(columns),
       ...currencyLines(columns),
       ...(columns.some(({ price }) => (price?.options.length ?? 0) > 0) ? [say.options] : []),
     ]),

@@ -10,7 +10,7 @@ import type { Block, PlotBlock } from '../sheet.ts';
 import { foundCost } from './cost-rows.ts';
 import type { PackColumn } from './pack-columns.ts';
 import { scoreText } from './verdict-rows.ts';
-import { comparedZones, zoneText } from './zone-rows.ts';
+import { comparedZones, isOpen, zoneText } from './zone-rows.ts';
 
 const say = sideBySideWords.plots;
 
@@ -70,12 +70,22 @@ function zoneBlocks(columns: readonly PackColumn[]): Block[] {
     const packs = columns.flatMap(({ name, definition }, sign) =>
       definition.id !== checklistId
         ? []
-        : [{ label: name, sign, zones: shown.map(({ found }) => found[sign]?.q ?? null) }],
+        : [
+            {
+              label: name,
+              sign,
+              zones: shown.map(({ found }) => (isOpen(found[sign]) ? null : (found[sign]?.q ?? null))),
+              open: shown.flatMap(({ title, found }) => (isOpen(found[sign]) ? [title] : [])),
+            },
+          ],
     );
+    const open = packs.filter((pack) => pack.open.length > 0);
     const described = packs.map(({ label, sign }) =>
       say.zones.altRow(
         label,
-        shown.map(({ title, found }) => say.zones.altZone(title, zoneText(found[sign]))),
+        shown.map(({ title, found }) =>
+          say.zones.altZone(title, isOpen(found[sign]) ? say.zones.open : zoneText(found[sign])),
+        ),
       ),
     );
     return {
@@ -88,12 +98,17 @@ function zoneBlocks(columns: readonly PackColumn[]): Block[] {
           alt: say.zones.alt(described),
           nothing: say.zones.nothing,
           axis: say.zones.axis,
+          below: open.length === 0 ? '' : say.zones.without(open.map((pack) => openText(pack, shown.length))),
           tick: formatFixed,
         },
       }),
       caption: say.zones.caption,
     };
   });
+}
+
+function openText({ label, open }: { label: string; open: readonly string[] }, zoneCount: number): string {
+  return say.zones.withoutRow(label, open.length === zoneCount ? 'all' : open);
 }
 
 /** Of each pack one run that shows its capacity, by charge where that was logged. */

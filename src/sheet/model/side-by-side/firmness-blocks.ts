@@ -1,6 +1,6 @@
 import type { Firmness, RankGroup } from '../../../grading/side-by-side/side-by-side.ts';
 import { formatFixed } from '../../../text/format-number.ts';
-import { listOf } from '../../../text/sheet.ts';
+import { listOf, ROUTE_WORDS } from '../../../text/sheet.ts';
 import { sideBySideWords } from '../../../text/side-by-side.ts';
 import type { Block } from '../sheet.ts';
 import type { PackColumn } from './pack-columns.ts';
@@ -28,7 +28,10 @@ export function firmnessBlocks(
     },
     ...drawn.flatMap((one): Block[] => {
       const names = one.firmness.packIds.map((id) => columns.find(({ packId }) => packId === id)?.name ?? id);
+      const without = columns.filter(({ packId }) => !one.firmness.packIds.includes(packId));
       const items = firmLines(one.group, one.firmness, names).map((text) => ({ text }));
+      if (without.length > 0)
+        items.push({ text: say.without(without.map((column) => leftOutText(column, one.group))) });
       return [
         ...(weighed.length === 1 ? [] : [{ kind: 'subhead', text: say.among(names) } satisfies Block]),
         { kind: 'list', items },
@@ -36,6 +39,12 @@ export function firmnessBlocks(
     }),
     { kind: 'paragraph', text: say.verdicts, tone: 'muted' },
   ];
+}
+
+function leftOutText({ name, group, member }: PackColumn, order: RankGroup): string {
+  if (member.notRanked !== null) return say.withoutRow(name, sideBySideWords.notRanked[member.notRanked]);
+  const isOneChecklist = group.checklistId === order.checklistId && group.major === order.major;
+  return say.withoutRow(name, isOneChecklist ? say.elsewhere(ROUTE_WORDS[group.route]) : say.otherChecklist);
 }
 
 function firmLines(group: RankGroup, firmness: Firmness, names: readonly string[]): string[] {

@@ -17,10 +17,14 @@ export function protectionRows(columns: readonly PackColumn[]): GridRow[] {
       cells: columns.map(({ protections }) => {
         const tried = protections.find((protection) => protection.kind === kind);
         if (tried === undefined || tried.trialCount === 0) return cell(say.protectionStates.notTested);
-        const { state, sides, trialCount } = tried;
+        const { state, sides, trialCount, heatOnlyCount } = tried;
         return cell(
           say.protectionStates[state],
-          noteOf([sides === null ? null : say.sides[sides], say.trials(trialCount)]),
+          noteOf([
+            sides === null ? null : say.sides[sides],
+            say.trials(trialCount),
+            heatOnlyCount === 0 ? null : say.heatOnly(heatOnlyCount, trialCount),
+          ]),
         );
       }),
     }),

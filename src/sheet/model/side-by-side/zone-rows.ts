@@ -1,9 +1,10 @@
 import type { Range } from '../../../grading/grading.ts';
 import { GRADES, type Grade } from '../../../schema/grade.ts';
 import { formatFixed, formatSpan } from '../../../text/format-number.ts';
+import { GRADE_WORDS } from '../../../text/grades.ts';
 import { sideBySideWords as say } from '../../../text/side-by-side.ts';
 import type { GridRow } from '../sheet.ts';
-import { type GridCell, gridRow } from './grid-rows.ts';
+import { cell, type GridCell, gridRow } from './grid-rows.ts';
 import type { PackColumn } from './pack-columns.ts';
 
 export interface ComparedZone {
@@ -17,6 +18,7 @@ interface FoundZone {
   /** Null where nothing of it can apply. */
   q: Range | null;
   settled: boolean;
+  /** Null where nothing of it was graded. */
   worst: Grade | null;
 }
 
@@ -49,8 +51,16 @@ export function zoneText(zone: FoundZone | undefined): string {
 }
 
 function zoneCell(zone: FoundZone | undefined): GridCell {
-  const glyph = zone === undefined ? null : zone.q === null ? 'doesNotApply' : (zone.worst ?? 'notSeen');
-  return { text: zoneText(zone), note: null, glyph };
+  const text = zoneText(zone);
+  if (zone === undefined) return cell(text);
+  if (zone.q === null) return { text, note: null, glyph: 'doesNotApply' };
+  if (zone.worst === null) return { text, note: say.nothingGraded, glyph: 'notSeen' };
+  return { text, note: say.worst(GRADE_WORDS[zone.worst]), glyph: zone.worst };
+}
+
+/** It can apply, and nothing of it was graded: its range says nothing of the pack. */
+export function isOpen(zone: FoundZone | undefined): boolean {
+  return zone !== undefined && zone.q !== null && zone.worst === null;
 }
 
 /** On the common items where it is ranked; of a pack that is not, on all that it was asked. */
