@@ -1,5 +1,5 @@
 /** Invented prices of the demo bench. */
 export const demoOfferWords = {
-  wren: { seller: 'the same shop, autumn sale', heating: 'with heating mat' },
-  dipper: { seller: 'another shop', lead: 'with 1 m leads and fuse' },
+  wren: { seller: 'the same shop, autumn sale', heating: 'heating mat' },
+  dipper: { seller: 'another shop', lead: '1 m leads and fuse' },
 };

@@ -20,6 +20,8 @@ export const pricesWords = {
     option: { fresh: 'An option', label: 'What the option is', amount: 'Adds' },
   },
   asTested: 'as tested',
+  /** The word before it is added where it is shown. */
+  heater: 'heating mat, not “with heating mat”',
   currency: 'Currency',
   currencyWrong: 'Three letters, such as EUR.',
   pricedOn: 'On',

@@ -5,7 +5,7 @@ import { benchWords } from '../../src/text/bench.ts';
 import { closingWords } from '../../src/text/closing-screens.ts';
 import { pricesWords } from '../../src/text/prices.ts';
 import { sheetScreenWords } from '../../src/text/sheet-screen.ts';
-import { sideBySideWords } from '../../src/text/side-by-side.ts';
+import { gridWords, sideBySideWords } from '../../src/text/side-by-side.ts';
 import { sideBySideScreenWords as say } from '../../src/text/side-by-side-screen.ts';
 import { words } from '../../src/text/words.ts';
 import { slipIn } from './driver/database.ts';
@@ -67,10 +67,11 @@ it('shows only what differs and all 6 protections when that is ticked, says how 
     expect(await paper().getByText(protection, { exact: true }).count()).toBe(1);
   }
   const shownCount = await paper().locator('tr.label').count();
-  // All but the names, the marks and the disclosures.
-  const hiddenCount = (await comparison()).length - 3 - shownCount;
+  // All but the names, the marks, the disclosures and the cautions.
+  const lines = (await comparison()).filter(([group]) => group !== sideBySideWords.csv.caution);
+  const hiddenCount = lines.length - 3 - shownCount;
   expect(hiddenCount).toBeGreaterThan(1);
-  await page.getByText(say.hidden(hiddenCount), { exact: true }).waitFor();
+  await paper().getByText(sideBySideWords.countHidden('2 packs', hiddenCount), { exact: true }).waitFor();
   await page.reload();
   await paper().waitFor();
   expect(await page.getByLabel(say.onlyDiffering).isChecked()).toBe(true);
@@ -104,6 +105,24 @@ it('writes the comparison as a PDF whose text another reader finds', async () =>
   expect(text).toContain('Dipper 24 and Wren 24');
   expect(text).toContain(words.inventedDemo);
   expect(text).toContain('Workshop first');
+});
+
+it('hides nothing of the page behind what it says of the saved PDF, 390 and 320 px wide', async () => {
+  const { page } = phone;
+  const size = page.viewportSize();
+  const line = page.locator('.dock-line');
+  await line.waitFor();
+  for (const width of [390, 320]) {
+    await page.setViewportSize({ width, height: 700 });
+    await page.mouse.wheel(0, 900);
+    const seen = await line.screenshot({ animations: 'disabled' });
+    await page.evaluate(() => document.querySelector('article')?.style.setProperty('visibility', 'hidden'));
+    expect((await line.screenshot({ animations: 'disabled' })).equals(seen)).toBe(true);
+    await page.evaluate(() => document.querySelector('article')?.style.removeProperty('visibility'));
+    const [dock, box] = [await page.locator('.dock').boundingBox(), await line.boundingBox()];
+    expect(box?.width).toBeLessThanOrEqual(dock?.width ?? 0);
+  }
+  if (size !== null) await page.setViewportSize(size);
 });
 
 it('takes in a third pack of which nothing is known yet, and lets one be left out: 3 columns, then 2', async () => {
@@ -150,4 +169,46 @@ it('keeps a closed sheet as it was sealed, at EUR 400, though EUR 300 came in pa
   expect(prices[names.indexOf('Fourth')]).toContain('410');
   expect(sheets[names.indexOf('Fourth')]).toBe('Not closed');
   expect(phone.complaints).toEqual([]);
+});
+
+/** Words of the grid that stand on more than one line. */
+const brokenWords = () =>
+  phone.page.locator('.sheet-grid').evaluate((grid) => {
+    const found: string[] = [];
+    const texts = document.createTreeWalker(grid, NodeFilter.SHOW_TEXT);
+    for (let node = texts.nextNode(); node !== null; node = texts.nextNode()) {
+      for (const word of (node.textContent ?? '').matchAll(/[^\s\u2013-]+/g)) {
+        const range = document.createRange();
+        range.setStart(node, word.index);
+        range.setEnd(node, word.index + word[0].length);
+        if (new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size > 1) found.push(word[0]);
+      }
+    }
+    return found;
+  });
+const columnsShown = () =>
+  phone.page
+    .locator('.sheet-grid')
+    .evaluate((grid) => grid.clientWidth / (grid.querySelector('thead th')?.clientWidth ?? Number.NaN));
+
+it('breaks no word: 3 packs fit 390 px whole, 2½ show of 4 packs and of 3 on 320 px, and it says that it scrolls', async () => {
+  const { page } = phone;
+  const size = page.viewportSize();
+  await page.getByLabel(/^Fourth/).uncheck();
+  await page.getByLabel(/^Wren 24/).check();
+  await page.getByLabel(/^Dipper 24/).check();
+  await page.getByLabel(/^Third/).uncheck();
+  await page.getByLabel(/^Third/).check();
+  const shows = async (width: number, count: number, columns: number) => {
+    await page.setViewportSize({ width, height: 844 });
+    await expect.poll(() => paper().locator('thead th').count()).toBe(count);
+    await expect.poll(columnsShown).toBeCloseTo(columns, 1);
+    await expect.poll(() => page.getByText(gridWords.more(count)).count()).toBe(columns < count ? 1 : 0);
+    expect(await brokenWords()).toEqual([]);
+  };
+  await shows(390, 3, 3);
+  await shows(320, 3, 2.5);
+  await page.getByLabel(/^Fourth/).check();
+  await shows(390, 4, 2.5);
+  if (size !== null) await page.setViewportSize(size);
 });

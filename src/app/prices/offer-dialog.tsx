@@ -68,7 +68,7 @@ export function OfferDialog({ session, kind, offer, onClose }: OfferDialogProps)
         label={asked.label}
         value={label}
         onChange={setLabel}
-        {...(kind === 'price' && { placeholder: say.asTested })}
+        placeholder={kind === 'price' ? say.asTested : say.heater}
       />
       <div class="pair">
         <Field id="offer-price" label={asked.amount} wrong={wrong}>
