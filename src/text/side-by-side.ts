@@ -88,7 +88,7 @@ export const sideBySideWords = {
   onItsOwn: (verdict: string) => `by all it was asked: ${verdict}`,
   notApplying: 'does not apply',
   worst: (grade: string) => `worst: ${grade}`,
-  nothingGraded: 'nothing graded yet',
+  nothingGraded: 'nothing graded',
   notTested: 'not tested',
   notMeasured: 'not measured',
   atLeast: (figure: string) => `at least ${figure}`,

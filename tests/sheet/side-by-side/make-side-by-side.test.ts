@@ -347,7 +347,7 @@ describe('what is open', () => {
       answers: without('cell-vents', 'swollen'),
     });
     const sheet = makeSideBySide(comparisonOf([tarn, open]));
-    expect(cellsOf(sheet, 'Vents')?.[1]).toEqual({ text: '0–100', note: 'nothing graded yet', glyph: 'notSeen' });
+    expect(cellsOf(sheet, 'Vents')?.[1]).toEqual({ text: '0–100', note: 'nothing graded', glyph: 'notSeen' });
     const drawn = plots(sheet.sections.find(({ id }) => id === 'plots')?.blocks ?? []);
     const profile = drawn.find(({ drawing }) => drawing.alt.startsWith('Zones'))?.drawing;
     const texts = profile?.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])) ?? [];
