@@ -19,6 +19,11 @@ export function textWidth(text: string, face: TextFace): number {
   return (thousandths / 1000) * face.size;
 }
 
+/** Whether every character of a text is one of the typeface's whose width is known here. */
+export function knowsWidths(text: string): boolean {
+  return [...text.normalize('NFC')].every((character) => PLACE_OF.has(character));
+}
+
 const PLACE_OF: ReadonlyMap<string, number> = new Map(
   [
     ...ADVANCE_RANGES.flatMap(([first, last]) =>

@@ -24,8 +24,10 @@ export const remedyWords = {
       numbers.length === 1
         ? `Remedy ${numbers[0]} below clears every high and serious risk by itself: ${hazards}.`
         : `Remedies ${listOf([...numbers])} below together clear every high and serious risk: ${hazards}.`,
-    atWorst: (rest: string) => `If every open item turns out at its worst: ${rest}`,
-    atBest: (rest: string) => `At its best: ${rest}`,
+    atWorst: (rest: string) => `Open items at their worst: ${rest}`,
+    atBest: (rest: string) => `At their best: ${rest}`,
+    enough: (numbers: readonly string[]) =>
+      numbers.length === 1 ? `remedy ${numbers[0]} is enough.` : `remedies ${listOf([...numbers])} are enough.`,
     none: 'nothing needs clearing.',
     uncleared: (hazards: string) => `No listed remedy clears: ${hazards}.`,
     rest: (numbers: readonly string[], hazards: string) =>

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { ADVANCE_OTHERS, ADVANCE_RANGES, ADVANCES } from '../../src/drawing/text-advances.ts';
 import { textLines } from '../../src/drawing/text-lines.ts';
 import { shortened } from '../../src/drawing/text-shortened.ts';
-import { textWidth } from '../../src/drawing/text-width.ts';
+import { knowsWidths, textWidth } from '../../src/drawing/text-width.ts';
 
 const FACE = { size: 10, weight: 400 } as const;
 
@@ -24,6 +24,13 @@ describe('textWidth', () => {
   it('has a width for characters beyond the table: a capital’s 0.65 for Ж, a full square for 電', () => {
     expect(textWidth('Ж', FACE)).toBeCloseTo(6.5, 9);
     expect(textWidth('電', FACE)).toBeCloseTo(10, 9);
+  });
+});
+
+describe('knowsWidths', () => {
+  it('knows Ω, é in two characters and a no-break space, and neither 電 nor Ж', () => {
+    expect(['25\u00a0Ω', 'cafe\u0301', ''].map(knowsWidths)).toEqual([true, true, true]);
+    expect(['a電', 'Ж'].map(knowsWidths)).toEqual([false, false]);
   });
 });
 

@@ -5,7 +5,7 @@ import type { PackRecord } from '../../src/record/pack-record.ts';
 import type { Answer } from '../../src/schema/answer.ts';
 import { checkDefinition } from '../../src/schema/check-definition.ts';
 import type { Checklist } from '../../src/schema/checklist.ts';
-import { shortened } from '../../src/sheet/model/owner-fit.ts';
+import { fitOnPage, type OwnerPaper, shortened } from '../../src/sheet/model/owner-fit.ts';
 import { makeOwnerSheet } from '../../src/sheet/model/owner-sheet.ts';
 import type { Sheet } from '../../src/sheet/model/sheet.ts';
 import { writePdf } from '../../src/sheet/pdf/write-pdf.ts';
@@ -16,8 +16,8 @@ import { FONTS, noPhotos } from './pdf-inputs.ts';
 import { readPdf } from './read-pdf.ts';
 import { DIPPER_SEAL, WREN_SEAL } from './sealed/demo-records.ts';
 
-function ownerSheet(record: PackRecord, definition: Checklist): Sheet {
-  return makeOwnerSheet({
+function ownerSheet(record: PackRecord, definition: Checklist, paper: OwnerPaper = 'letter'): Sheet {
+  const input = {
     definition,
     definitionSha256: 'c'.repeat(64),
     record,
@@ -26,7 +26,8 @@ function ownerSheet(record: PackRecord, definition: Checklist): Sheet {
     units: 'metric',
     locale: 'en',
     utcOffsetMinutes: 60,
-  });
+  } as const;
+  return makeOwnerSheet(input, paper);
 }
 
 /** The texts of one list, each with its detail. */
@@ -102,7 +103,7 @@ describe('the owner’s page is 1 page', () => {
       ['Wren', WREN_SEAL],
       ['Dipper', DIPPER_SEAL],
     ] as const)('for the demo pack %s', async (_, { packId, entries }) => {
-      const pdf = await pdfOf(ownerSheet(foldRecord(packId, entries), builtIn), paper);
+      const pdf = await pdfOf(ownerSheet(foldRecord(packId, entries), builtIn, paper), paper);
       expect(pdf.pages).toHaveLength(1);
       expect(pdf.text).toContain(CODES);
     });
@@ -113,7 +114,7 @@ describe('the owner’s page is 1 page', () => {
         [`${what}, and a stop sign`, word, true] as const,
       ]),
     )('with everything failed and the longest texts: %s', async (_, word, stops) => {
-      const sheet = ownerSheet(worstRecord(word, { stops }), longest(word));
+      const sheet = ownerSheet(worstRecord(word, { stops }), longest(word), paper);
       const pdf = await pdfOf(sheet, paper);
       expect(pdf.pages).toHaveLength(1);
       const { workshop, ...always } = say.sections;
@@ -121,7 +122,7 @@ describe('the owner’s page is 1 page', () => {
       for (const said of [...Object.values(always), ...(stops ? [] : [workshop]), CODES, ...say.never]) {
         expect(pdf.text).toContain(said.replace(/\s+/g, ' '));
       }
-      expect(listed(sheet, 'hurts').at(-1)).toMatch(/^and \d+ more on the sheet$/);
+      expect(JSON.stringify(sheet.sections[1]?.blocks)).toMatch(/ \d+ (more )?on the sheet"|"\d+ on the sheet"/);
     });
   });
 });
@@ -131,12 +132,18 @@ describe('what it says of the hut’s pack', () => {
 
   it('names the hot joint first, as a high risk, and 1 remedy for each reach', () => {
     expect(listed(sheet, 'hurts')[0]).toBe('Hot joint (high risk): A joint glows and sets light to what is near it.');
-    expect(listed(sheet, 'yourself')).toEqual(['Put a true label on the case.']);
-    expect(listed(sheet, 'workshop')).toEqual(['Crimp a new main lug.']);
+    expect(listed(sheet, 'yourself')).toEqual(['1. Would also help: Put a true label on the case.']);
+    expect(listed(sheet, 'workshop')).toEqual(['2. Clears a high risk: Crimp a new main lug.']);
   });
 
-  it('says the 1 item of 6 still open, the 1 not looked at singly, that no energy was measured, and how it was obtained', () => {
-    expect(listed(sheet, 'untested')).toEqual([say.open(1, 7), say.unlooked(1), say.noRun, say.otherSamples]);
+  it('says that no energy was measured, the 6 protections not tried, the 1 item open and the 1 not looked at singly', () => {
+    expect(listed(sheet, 'untested')).toEqual([
+      say.noRun,
+      'Not tried far enough to tell: whether it protects itself against too much current, a short circuit, charging in the cold, heat, being run too low and being charged too high.',
+      'Still open: 1 of 7 items (Enclosure 1).',
+      say.unlooked(1),
+      say.otherSamples,
+    ]);
     expect(sheet.head.standing?.text).toContain('Sample bought from a shop.');
     expect(sheet.head.caution).toContain('25\u00a0November\u00a02026');
   });
@@ -157,6 +164,105 @@ describe('what it says of the hut’s pack', () => {
     const sound = ownerSheet(hutRecord({ answers }), HUT_CHECKLIST);
     expect(listed(sound, 'hurts')).toEqual([say.noHazard]);
     expect(listed(sound, 'yourself')).toEqual([say.nothingYourself]);
+  });
+});
+
+describe('what nobody looked at', () => {
+  const { 'main-lug': _, ...answers } = hutRecord().answers;
+  const unseen = hutRecord({
+    answers: { ...answers, 'cell-vents': { kind: 'grade', grade: 'weak', evidence: 'seen' } },
+  });
+
+  it('is no work order: the lug’s remedy is listed once it was found, not while it is open, nor for a passable label', () => {
+    expect(listed(ownerSheet(unseen, HUT_CHECKLIST), 'workshop')).toEqual([say.nothingWorkshop]);
+    const label = { kind: 'grade', grade: 'passable', evidence: 'seen' } as const;
+    const leavesSound = {
+      ...HUT_CHECKLIST,
+      remedies: HUT_CHECKLIST.remedies.map((one) => ({
+        ...one,
+        settles: [{ item: 'case-label', leaves: 'sound' as const }],
+      })),
+    };
+    const passable = ownerSheet(hutRecord({ answers: { ...answers, 'case-label': label } }), leavesSound);
+    expect(listed(passable, 'yourself')).toEqual([say.nothingYourself]);
+  });
+
+  it('stands after what was found, whatever its risk: the serious vents before the lug of up to high risk', () => {
+    expect(listed(ownerSheet(unseen, HUT_CHECKLIST), 'hurts')).toEqual([
+      'Relief blocked (serious risk): A cell cannot vent and bursts.',
+      'Hot joint (up to high risk, not settled): A joint glows and sets light to what is near it.',
+    ]);
+  });
+
+  it('is counted by zone, 2 of 7, 1 for safety, which is named last', () => {
+    const said = listed(ownerSheet(unseen, HUT_CHECKLIST), 'untested');
+    expect(said).toContain('Still open: 2 of 7 items, 1 of them for safety (Enclosure 1, Wiring 1).');
+    expect(said.at(-1)).toBe('Safety, still open: Main lug.');
+  });
+
+  it('is said of a short route: only 5 of 7 items were asked', () => {
+    expect(listed(ownerSheet(hutRecord({ route: 'short' }), HUT_CHECKLIST), 'untested')).toContain(
+      'A short route was taken: only 5 of the checklist’s 7 items were asked.',
+    );
+  });
+
+  it('leaves no protection of Wren’s untried but the short circuit', () => {
+    const wren = ownerSheet(foldRecord(WREN_SEAL.packId, WREN_SEAL.entries), builtIn);
+    expect(listed(wren, 'untested')).toContain(
+      'Not tried far enough to tell: whether it protects itself against a short circuit.',
+    );
+  });
+});
+
+describe('the room of the page', () => {
+  const wren = ownerSheet(foldRecord(WREN_SEAL.packId, WREN_SEAL.entries), builtIn);
+
+  it('has all 5 hazards found in Wren before the unseen one, and its 1 + 3 remedies that are enough for what was found', () => {
+    const hurts = listed(wren, 'hurts');
+    expect(hurts.slice(0, 6).map((text) => text.replace(/:.*/, ''))).toEqual([
+      'Over-current not cut off (high risk)',
+      'Relief blocked (serious risk)',
+      'Chafe short (serious risk)',
+      'Heat unseen (medium risk)',
+      'Water in (medium risk)',
+      'Can or case short (up to high risk, not settled)',
+    ]);
+    expect(listed(wren, 'yourself')[0]).toMatch(/^1\. Clears a high risk: Fit a DC fuse/);
+    expect(
+      listed(wren, 'workshop')
+        .slice(0, 3)
+        .map((text) => text.replace(/:.*/, '')),
+    ).toEqual(['4. Clears a serious risk', '6. Clears a serious risk', '7. Clears a serious risk']);
+  });
+
+  const rows = (count: number) => Array.from({ length: count }, (_, place) => ({ text: `row ${place}` }));
+  const fitted = (paper: OwnerPaper, firstCount: number) =>
+    fitOnPage({
+      head: { overline: '', name: 'W', line: '', marks: [], standing: null, caution: '' },
+      verdict: { kind: 'verdict', stop: false, settled: true, title: 'W', line: '', advice: [] },
+      lists: [
+        { id: 'low', title: 'Low', items: rows(40), firstCount: 0 },
+        { id: 'first', title: 'First', items: rows(40), firstCount },
+      ],
+      paper,
+    });
+
+  /**
+   * By the sizes of sheet/pdf: head 42 + 29 + 2 × 13.2 + 2 × 11.2, verdict 14 + 23 + 13.2, 6 clear of the ground and two
+   * headings of 24 are 224 pt; of 668 on Letter 444 are left, of 718 on A4 494, for rows of 13.2 + 2.
+   */
+  it.each([
+    ['letter', 29],
+    ['a4', 32],
+  ] as const)('is used up: on %s it has %i rows of 80, and each heading says how many are left', (paper, count) => {
+    const lists = fitted(paper, 0);
+    expect(lists.reduce((sum, { items }) => sum + items.length, 0)).toBe(count);
+    for (const { items, title } of lists) expect(title).toContain(` · and ${40 - items.length} more on the sheet`);
+  });
+
+  it('is given to what matters before any list gets more: 20 first rows, then 4 and 5 in turn; all but the 1 row that a count would take', () => {
+    expect(fitted('letter', 20).map(({ items }) => items.length)).toEqual([5, 24]);
+    expect(fitted('letter', 40).map(({ items }) => items)).toEqual([rows(1), rows(28)]);
   });
 });
 

@@ -11,6 +11,7 @@ import { usePublishedInput } from '../publish/use-published-input.ts';
 import { hrefTo } from '../route.ts';
 import { PdfActions } from '../sheet/pdf-actions.tsx';
 import type { PackSession } from '../state/pack-session.ts';
+import { settings } from '../state/settings.ts';
 
 /** One page for whoever uses the pack, on the screen as it prints. */
 export function OwnerPage({ session }: { session: PackSession }) {
@@ -28,7 +29,7 @@ export function OwnerPage({ session }: { session: PackSession }) {
       </Screen>
     );
   }
-  const sheet = makeOwnerSheet(published.input);
+  const sheet = makeOwnerSheet(published.input, settings.value.paper);
   return (
     <Screen
       {...frame}

@@ -9,8 +9,8 @@ const say = remedyWords.smallest;
 
 /** The fewest remedies that are enough, in plain words and by id. */
 export interface Clearing {
-  /** One sentence, or one for each end where they differ; none where nothing is high or serious at either. */
-  sentences: string[];
+  /** Both ends where they differ; null where nothing is high or serious at either. */
+  text: string | null;
   /** Those of both ends, in printed order. */
   remedyIds: string[];
   isExact: boolean;
@@ -28,16 +28,31 @@ export function clearingWords(context: SheetContext): Clearing {
   const { low, high } = smallestRemedies(definition, grading, (id) => remedyPrice(record, id));
   const ids = new Set([...low.remedyIds, ...high.remedyIds]);
   return {
-    sentences: sentences(endWords(context, low, 'low'), endWords(context, high, 'high')),
+    text: textOf(context, low, high),
     remedyIds: grading.remedies.flatMap(({ remedyId }) => (ids.has(remedyId) ? [remedyId] : [])),
     isExact: low.isExact && high.isExact,
   };
 }
 
+/** The same as advice under a verdict. */
+export function clearingAdvice(context: SheetContext): string[] {
+  const { text } = clearingWords(context);
+  return text === null ? [] : [text];
+}
+
 /** What is high or serious at its best is so at its worst: nothing at the low end, nothing at all. */
-function sentences(atLow: string | null, atHigh: string | null): string[] {
-  if (atLow === null) return [];
-  return atLow === atHigh ? [atLow] : [say.atWorst(atLow), say.atBest(atHigh ?? say.none)];
+function textOf(context: SheetContext, low: SmallestSet, high: SmallestSet): string | null {
+  const atLow = endWords(context, low, 'low');
+  const atHigh = endWords(context, high, 'high');
+  if (atLow === null || atLow === atHigh) return atLow;
+  const isAllCleared = low.unclearedHazardIds.length === 0 && high.unclearedHazardIds.length === 0;
+  const best = atHigh === null ? say.none : isAllCleared ? say.enough(numbersOf(context, high)) : atHigh;
+  return `${say.atWorst(atLow)} ${say.atBest(best)}`;
+}
+
+/** As numbered in the printed order. */
+function numbersOf({ grading }: SheetContext, { remedyIds }: SmallestSet): string[] {
+  return grading.remedies.flatMap(({ remedyId }, place) => (remedyIds.includes(remedyId) ? [`${place + 1}`] : []));
 }
 
 function endWords(context: SheetContext, set: SmallestSet, end: keyof HazardResult['risk']): string | null {
@@ -49,9 +64,7 @@ function endWords(context: SheetContext, set: SmallestSet, end: keyof HazardResu
       .filter(({ hazardId }) => uncleared.has(hazardId) !== isCleared)
       .map(({ hazardId }) => hazardOf(hazardId).title);
   if (serious.length === 0) return null;
-  const numbers = grading.remedies.flatMap(({ remedyId }, place) =>
-    set.remedyIds.includes(remedyId) ? [`${place + 1}`] : [],
-  );
+  const numbers = numbersOf(context, set);
   if (uncleared.size === 0) return say.set(numbers, listOf(titles(true)));
   const lost = say.uncleared(listOf(titles(false)));
   return numbers.length === 0 ? lost : `${lost} ${say.rest(numbers, listOf(titles(true)))}`;

@@ -1,14 +1,16 @@
-import { capacityResult } from '../../grading/live-tests/capacity-result.ts';
 import { ownerWords as say } from '../../text/owner.ts';
 import { sheetWords } from '../../text/sheet.ts';
 import { methodWords } from '../../text/sheet-record.ts';
 import { stopWords } from '../../text/stop.ts';
 import { verdictWords } from '../../text/verdict.ts';
 import { words } from '../../text/words.ts';
-import { clearingWords } from './clearing-words.ts';
+import { clearingAdvice } from './clearing-words.ts';
 import { disclosureOf } from './disclosure.ts';
-import { type FitList, fitOnPage, shortened } from './owner-fit.ts';
-import { remedyText } from './remedy-blocks.ts';
+import { type FitList, fitOnPage, type OwnerPaper, shortened } from './owner-fit.ts';
+import { foundOf } from './owner-found.ts';
+import { hurts } from './owner-hurts.ts';
+import { untested } from './owner-untested.ts';
+import { workOf } from './owner-work.ts';
 import type { ParagraphBlock, Section, Sheet, VerdictBlock } from './sheet.ts';
 import { type SheetContext, type SheetInput, sheetContext } from './sheet-context.ts';
 import { packName, sheetHead } from './sheet-head.ts';
@@ -23,11 +25,11 @@ const FROM_LENGTH = 80;
  * and left to the sheet.
  *
  * Shape   as makeSheet: record, grading and definition in; typed blocks out.
- * Error   where lines break is reckoned from the typeface's widths, with room to spare; one page on A4 and on Letter.
+ * Error   where lines break is reckoned from the typeface's widths, with room to spare; one page of the paper asked for.
  * Throws  RangeError if grading and definition do not belong together.
  * Check   tests/sheet/owner-sheet.test.ts
  */
-export function makeOwnerSheet(input: SheetInput): Sheet {
+export function makeOwnerSheet(input: SheetInput, paper: OwnerPaper): Sheet {
   const context = sheetContext(input);
   const { record, definition, appVersion } = input;
   const { marks, line } = sheetHead(context);
@@ -52,7 +54,7 @@ export function makeOwnerSheet(input: SheetInput): Sheet {
     head,
     sections: [
       { id: 'owner-verdict', title: say.title, headed: false, blocks: [verdict] },
-      ...fitOnPage({ head, verdict, lists: listsOf(context) }).map(sectionOf),
+      ...fitOnPage({ head, verdict, lists: listsOf(context), paper }).map(sectionOf),
     ],
     photos: [],
     madeBy: sheetWords.madeBy(
@@ -70,89 +72,37 @@ function verdictBlock(context: SheetContext): VerdictBlock {
     ? [...stopWords.steps]
     : grading.stop === 'possible'
       ? [sheetWords.stopPossible]
-      : clearingWords(context).sentences;
+      : clearingAdvice(context);
   return { kind: 'verdict', stop, settled, title, line, advice };
 }
 
 function listsOf(context: SheetContext): FitList[] {
   const { sections } = say;
-  const stop = context.grading.stop === 'failed';
+  const found = foundOf(context);
+  const work = (reach: 'outside' | 'workshop', nothing: string) => orElse(workOf(context, reach, found), nothing);
+  const isStopped = context.grading.stop === 'failed';
+  const never = say.never.map((text) => ({ text }));
   return [
-    list('hurts', sections.hurts, orElse(hurts(context), say.noHazard)),
-    ...(stop
-      ? [list('yourself', sections.yourself, [{ text: say.withheld }])]
+    { id: 'hurts', title: sections.hurts, ...orElse(hurts(context, found), say.noHazard) },
+    ...(isStopped
+      ? [{ id: 'yourself', title: sections.yourself, ...only(say.withheld) }]
       : [
-          list('yourself', sections.yourself, orElse(doable(context, 'outside'), say.nothingYourself)),
-          list('workshop', sections.workshop, orElse(doable(context, 'workshop'), say.nothingWorkshop)),
+          { id: 'yourself', title: sections.yourself, ...work('outside', say.nothingYourself) },
+          { id: 'workshop', title: sections.workshop, ...work('workshop', say.nothingWorkshop) },
         ]),
-    {
-      ...list(
-        'never',
-        sections.never,
-        say.never.map((text) => ({ text })),
-      ),
-      isWhole: true,
-    },
-    list('untested', sections.untested, untested(context)),
+    { id: 'never', title: sections.never, items: never, firstCount: never.length, isWhole: true },
+    { id: 'untested', title: sections.untested, ...untested(context), isLater: true },
   ];
 }
 
-type Entry = FitList['items'][number];
+type Entries = Pick<FitList, 'items' | 'firstCount'>;
 
-function list(id: string, title: string, items: Entry[]): FitList {
-  return { id, title, items, isWhole: false };
+function orElse(entries: Entries, text: string): Entries {
+  return entries.items.length === 0 ? only(text) : entries;
 }
 
-function orElse(items: Entry[], text: string): Entry[] {
-  return items.length === 0 ? [{ text }] : items;
-}
-
-const RISK_ORDER = ['high', 'serious', 'medium', 'low'] as const;
-
-/** Worst first, then as the checklist has them; what may still turn out is told as such. */
-function hurts({ grading, hazardOf }: SheetContext): Entry[] {
-  return RISK_ORDER.flatMap((level) =>
-    grading.hazards
-      .filter(({ risk }) => risk.low === level)
-      .map(({ hazardId, risk }) => {
-        const { title, harm } = hazardOf(hazardId);
-        const howSure = risk.high === level ? say.risk(level) : say.riskUpTo(level);
-        return { text: say.hazard({ title, harm, risk: howSure }) };
-      }),
-  );
-}
-
-function doable(context: SheetContext, reach: 'outside' | 'workshop'): Entry[] {
-  return context.grading.remedies
-    .filter((remedy) => remedy.reach === reach && remedy.ruledOut === undefined)
-    .map(({ remedyId, open }) => ({
-      text: remedyText(context, remedyId),
-      ...(open !== undefined && { detail: sheetWords.remedies.fuseOpen }),
-    }));
-}
-
-function untested(context: SheetContext): Entry[] {
-  const { grading, itemOf, record } = context;
-  const openCount = grading.askedCount - grading.settledCount;
-  const notAskedCount = grading.itemCount - grading.askedCount;
-  return [
-    ...grading.openSafetyItemIds.map((id) => ({ text: say.openSafety(itemOf(id).title) })),
-    ...(openCount === 0 ? [] : [{ text: say.open(openCount, grading.askedCount) }]),
-    ...(notAskedCount === 0 ? [] : [{ text: say.notAsked(notAskedCount) }]),
-    ...(grading.unlookedCount === 0 ? [] : [{ text: say.unlooked(grading.unlookedCount) }]),
-    ...(hasDelivered(record) ? [] : [{ text: say.noRun }]),
-    { text: say.otherSamples },
-  ];
-}
-
-function hasDelivered(record: SheetContext['record']): boolean {
-  try {
-    return capacityResult(record).delivered !== null;
-  } catch (error) {
-    // A figure so far out that a calculation refuses it tells nothing of the energy.
-    if (error instanceof RangeError) return false;
-    throw error;
-  }
+function only(text: string): Entries {
+  return { items: [{ text }], firstCount: 1 };
 }
 
 /** Who it came from may be cut, whether links pay a commission never. */

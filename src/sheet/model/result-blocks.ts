@@ -5,7 +5,7 @@ import { GRADE_WORDS } from '../../text/grades.ts';
 import { sheetWords } from '../../text/sheet.ts';
 import { stopWords } from '../../text/stop.ts';
 import { verdictWords } from '../../text/verdict.ts';
-import { clearingWords } from './clearing-words.ts';
+import { clearingAdvice } from './clearing-words.ts';
 import type { Block, Figure, ZoneRow } from './sheet.ts';
 import type { SheetContext } from './sheet-context.ts';
 
@@ -30,7 +30,7 @@ function verdictBlock(context: SheetContext): Block {
     ? [...stopWords.steps, sheetWords.withheld]
     : stop === 'possible'
       ? [sheetWords.stopPossible]
-      : clearingWords(context).sentences;
+      : clearingAdvice(context);
   return { kind: 'verdict', stop: failed, settled, title, line, advice };
 }
 

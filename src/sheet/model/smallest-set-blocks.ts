@@ -8,8 +8,8 @@ const say = remedyWords.smallest;
 /** The fewest remedies that clear every high and serious risk, each with what it is; both ends where they differ. */
 export function smallestSetBlocks(context: SheetContext): Block[] {
   const { definition, grading } = context;
-  const { sentences, remedyIds, isExact } = clearingWords(context);
-  if (sentences.length === 0) return [paragraph(say.nothing)];
+  const { text, remedyIds, isExact } = clearingWords(context);
+  if (text === null) return [paragraph(say.nothing)];
   const named = grading.remedies.flatMap(({ remedyId }, place) =>
     remedyIds.includes(remedyId)
       ? [
@@ -20,7 +20,7 @@ export function smallestSetBlocks(context: SheetContext): Block[] {
       : [],
   );
   return [
-    ...sentences.map(paragraph),
+    paragraph(text),
     ...(named.length === 0 ? [] : [{ kind: 'list', items: named } as const]),
     ...(isExact ? [] : [paragraph(say.inexact)]),
   ];

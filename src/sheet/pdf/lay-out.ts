@@ -13,7 +13,7 @@ import { answersChunks, ledgerChunks, tableChunks } from './table-chunks.ts';
 
 /** The whole sheet as chunks, in reading order. */
 export function layOut(desk: Desk, sheet: Sheet): Chunk[] {
-  return [
+  return clearOfGround([
     ...headChunks(desk, sheet.head).map(onGround),
     ...sheet.sections.flatMap((section) => {
       const chunks = section.blocks.flatMap((block, place) => {
@@ -30,7 +30,7 @@ export function layOut(desk: Desk, sheet: Sheet): Chunk[] {
       if (section.wide) return offTheGround(chunks);
       return section.headed ? [...sectionHeadChunks(desk, section.title), ...chunks] : chunks;
     }),
-  ];
+  ]);
 }
 
 /** Blocks of the result that stand on the ruled ground of the first page. */
@@ -53,8 +53,12 @@ function wideDesk(desk: Desk): Desk {
 
 /** The first under the ruled ground stands clear of its lower edge. */
 function clearOfGround(chunks: Chunk[]): Chunk[] {
-  return chunks.map((chunk, place) => (place === 0 ? { ...chunk, space: 17 } : chunk));
+  const isFirstUnder = (place: number) => chunks[place - 1]?.onGround === true && chunks[place]?.onGround !== true;
+  return chunks.map((chunk, place) => (isFirstUnder(place) ? { ...chunk, space: Math.max(chunk.space, 17) } : chunk));
 }
+
+/** Short lines over the full width need less between them: the page is one, and full. */
+const UNHEADED_ITEM_SPACE = 2;
 
 /** The result stands across the full width, everything else in the text column. */
 function blockChunks(desk: Desk, block: Block, headed: boolean): Chunk[] {
@@ -84,7 +88,7 @@ function blockChunks(desk: Desk, block: Block, headed: boolean): Chunk[] {
     case 'table':
       return tableChunks(desk, block);
     case 'list':
-      return listChunks(headed ? desk : wide, block);
+      return listChunks(headed ? desk : wide, block, headed ? undefined : UNHEADED_ITEM_SPACE);
     case 'quote':
       return quoteChunks(desk, block);
     case 'paragraph':
@@ -92,7 +96,7 @@ function blockChunks(desk: Desk, block: Block, headed: boolean): Chunk[] {
     case 'hash':
       return hashChunks(desk, block);
     case 'subhead':
-      return headed ? subheadChunks(desk, block.text) : clearOfGround(subheadChunks(wide, block.text));
+      return subheadChunks(headed ? desk : wide, block.text);
     case 'result':
       return resultCardChunks(desk, block);
     case 'plot':

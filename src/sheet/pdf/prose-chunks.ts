@@ -57,18 +57,18 @@ export function quoteChunks(desk: Desk, { label, text }: Pick<QuoteBlock, 'label
 }
 
 /** A short detail stands beside its text, a longer one under it. */
-export function listChunks(desk: Desk, { items }: ListBlock): Chunk[] {
+export function listChunks(desk: Desk, { items }: ListBlock, space = 4): Chunk[] {
   const x = desk.frame.textLeft + DASH_INDENT;
   const width = desk.frame.textWidth - DASH_INDENT;
   const textWidth = width * BESIDE_FRAC;
   const fits = (text: string, style: TextStyle, room: number) =>
     desk.typeface.widthOf(desk.typeface.printable(text), style) <= room;
   return items.flatMap(({ text, detail }) => {
-    const place = { x, width, style: STYLES.body, space: 4 };
+    const place = { x, width, style: STYLES.body, space };
     if (detail === undefined) return dashedChunks(desk, text, place);
     if (fits(text, STYLES.body, textWidth - 8) && fits(detail, DETAIL, width - textWidth)) {
       const beside = { text: detail, x: x + textWidth, width: width - textWidth, style: DETAIL };
-      return [dashed(rowChunk(desk, [{ text, ...place }, beside], { space: 4 }), place)];
+      return [dashed(rowChunk(desk, [{ text, ...place }, beside], { space }), place)];
     }
     return [
       ...dashedChunks(desk, text, { ...place, keepWithNext: true }),
