@@ -11,6 +11,7 @@ import type { Sheet } from '../../src/sheet/model/sheet.ts';
 import { writePdf } from '../../src/sheet/pdf/write-pdf.ts';
 import { ownerWords as say } from '../../src/text/owner.ts';
 import { builtIn } from '../checklists/built-in.ts';
+import { packOf, test } from '../grading/live-tests/tested-pack.ts';
 import { HUT_CHECKLIST, hutRecord } from './hut-pack.ts';
 import { FONTS, noPhotos } from './pdf-inputs.ts';
 import { readPdf } from './read-pdf.ts';
@@ -122,7 +123,7 @@ describe('the owner’s page is 1 page', () => {
       for (const said of [...Object.values(always), ...(stops ? [] : [workshop]), CODES, ...say.never]) {
         expect(pdf.text).toContain(said.replace(/\s+/g, ' '));
       }
-      expect(JSON.stringify(sheet.sections[1]?.blocks)).toMatch(/ \d+ (more )?on the sheet"|"\d+ on the sheet"/);
+      expect(JSON.stringify(sheet.sections[1]?.blocks)).toMatch(/\d+ (more )?on the sheet"/);
     });
   });
 });
@@ -187,6 +188,23 @@ describe('what nobody looked at', () => {
     expect(listed(passable, 'yourself')).toEqual([say.nothingYourself]);
   });
 
+  it('is told from what was found but may still not apply: 1 remedy of 2 is listed with that said', () => {
+    const floor = {
+      id: 'new-sheet',
+      text: 'Lay a sheet.',
+      reach: 'workshop',
+      settles: [{ item: 'metal-floor', leaves: 'sound' }],
+    } as const;
+    const checklist = {
+      ...HUT_CHECKLIST,
+      remedies: [...HUT_CHECKLIST.remedies, { ...floor, settles: [...floor.settles] }],
+    };
+    const failed = { ...answers, 'metal-floor': { kind: 'grade', grade: 'failed', evidence: 'seen' } } as const;
+    const [only, ...more] = listed(ownerSheet(hutRecord({ answers: failed, facts: {} }), checklist), 'workshop');
+    expect(only).toMatch(/: Lay a sheet\. \| may still not apply: a fact about the pack is open$/);
+    expect(more).toEqual([]);
+  });
+
   it('stands after what was found, whatever its risk: the serious vents before the lug of up to high risk', () => {
     expect(listed(ownerSheet(unseen, HUT_CHECKLIST), 'hurts')).toEqual([
       'Relief blocked (serious risk): A cell cannot vent and bursts.',
@@ -211,6 +229,18 @@ describe('what nobody looked at', () => {
     expect(listed(wren, 'untested')).toContain(
       'Not tried far enough to tell: whether it protects itself against a short circuit.',
     );
+  });
+});
+
+describe('heat tried on one side only', () => {
+  // By tests/grading/side-by-side/protections.test.ts a cut at 60 °C tells of its own side alone.
+  it.each([
+    ['hotCharge', 'heat under load'],
+    ['hotDischarge', 'heat while charging'],
+  ])('%s leaves %s untried, 1 of 6 protections', (kind, words) => {
+    const { tests } = packOf({}, test('cutOff', 1, { kind, acted: true, sensorDegC: 60 }));
+    const [, untried] = listed(ownerSheet(hutRecord({ tests }), HUT_CHECKLIST, 'a4'), 'untested');
+    expect(untried).toContain(` charging in the cold, ${words}, being run too low `);
   });
 });
 

@@ -15,7 +15,7 @@ export interface Found {
  * What was found: items graded weak or failed, and those measured far enough that nothing better is left, then by the
  * worse of the two. What nobody looked at is not found, however bad it may turn out; nor is what was graded passable.
  *
- * Check   tests/sheet/owner-lists.test.ts
+ * Check   tests/sheet/owner-found.test.ts
  */
 export function foundOf({ grading, itemOf }: SheetContext): Found[] {
   const graded = new Set(grading.findings.map(({ itemId }) => itemId));

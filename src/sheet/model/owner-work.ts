@@ -29,10 +29,20 @@ export function workOf(
       .toSorted((a, b) => rank(a) - rank(b))
       .map(({ remedy, number, clears }) => ({
         text: say.work(number, clears, remedyText(context, remedy.remedyId)),
-        ...(remedy.open !== undefined && { detail: sheetWords.remedies.fuseOpen }),
+        ...detailOf(remedy, found),
       })),
     firstCount: listed.filter((one) => rank(one) === 0).length,
   };
+}
+
+/** What may make it needless or impossible. */
+function detailOf({ open, itemIds }: RemedyResult, found: readonly Found[]): { detail?: string } {
+  const isSure = found.some((one) => one.isSure && itemIds.includes(one.item.id));
+  const parts = [
+    ...(open === undefined ? [] : [sheetWords.remedies.fuseOpen]),
+    ...(isSure ? [] : [sheetWords.findings.open]),
+  ];
+  return parts.length === 0 ? {} : { detail: parts.join('; ') };
 }
 
 /** The worst high or serious finding that a remedy alone brings to medium or lower; null where it does not. */
