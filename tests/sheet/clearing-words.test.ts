@@ -60,6 +60,25 @@ describe('where the set is small or of no use', () => {
     ]);
   });
 
+  it('names 2 outside remedies that are enough, and not the 1 of a workshop that does as much', () => {
+    const failedVents = {
+      ...hutRecord().answers,
+      'cell-vents': { kind: 'grade', grade: 'failed', evidence: 'seen' },
+    } as const;
+    const settles = [
+      { item: 'main-lug', leaves: 'sound' as const },
+      { item: 'cell-vents', leaves: 'sound' as const },
+    ];
+    const remedies = [
+      { id: 'all-anew', text: 'Build it anew.', reach: 'workshop' as const, settles },
+      { id: 'lug', text: 'Turn the lug.', reach: 'outside' as const, settles: settles.slice(0, 1) },
+      { id: 'vents', text: 'Clear the vents.', reach: 'outside' as const, settles: settles.slice(1) },
+    ];
+    const context = sheetContext(inputOf(hutRecord({ answers: failedVents }), { ...HUT_CHECKLIST, remedies }));
+    expect(context.grading.verdict.low).toBe('notAsItComes');
+    expect(clearingWords(context).remedyIds.toSorted()).toEqual(['lug', 'vents']);
+  });
+
   it('says nothing of Dipper 24, where nothing stands above medium: 0 lines of advice', () => {
     expect(clearingWords(sheetContext(DIPPER_INPUT)).text).toBeNull();
     expect(advice(makeSheet(DIPPER_INPUT))).toEqual([]);

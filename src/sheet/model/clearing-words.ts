@@ -1,4 +1,4 @@
-import type { HazardResult } from '../../grading/grading.ts';
+import type { HazardResult, RemedyResult } from '../../grading/grading.ts';
 import { type SmallestSet, smallestRemedies } from '../../grading/remedies-smallest.ts';
 import { remedyPrice } from '../../grading/remedy-costs.ts';
 import { remedyWords } from '../../text/remedies.ts';
@@ -25,7 +25,13 @@ export interface Clearing {
  */
 export function clearingWords(context: SheetContext): Clearing {
   const { definition, grading, record } = context;
-  const { low, high } = smallestRemedies(definition, grading, (id) => remedyPrice(record, id));
+  const fewest = (remedies: readonly RemedyResult[]) =>
+    smallestRemedies(definition, { ...grading, remedies: [...remedies] }, (id) => remedyPrice(record, id));
+  const any = fewest(grading.remedies);
+  // Where what an owner can do is enough, nobody is sent to a workshop for the sake of one remedy fewer.
+  const outside = fewest(grading.remedies.filter(({ reach }) => reach === 'outside'));
+  const at = (end: 'low' | 'high') => (grading.verdict[end] === 'notAsItComes' ? outside : any)[end];
+  const [low, high] = [at('low'), at('high')];
   const ids = new Set([...low.remedyIds, ...high.remedyIds]);
   return {
     text: textOf(context, low, high),
