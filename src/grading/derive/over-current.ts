@@ -41,8 +41,8 @@ function alternativesOf(
     return fuseMayOpen(from) ? [[...opened, { case: 'fuseOnly' }], nothing] : [nothing];
   }
   if (opened.length === 0) return [];
-  // Carried for longer than any other trial took to open, it would have opened later still.
-  const later = tellingHeldForS !== null && slowestS !== null && tellingHeldForS > slowestS;
+  // Carried for as long as any other trial took to open, or longer, it would have opened later still.
+  const later = tellingHeldForS !== null && slowestS !== null && tellingHeldForS >= slowestS;
   const readings: Reading[] = later ? [...opened, { case: 'opened', figure: above(tellingHeldForS) }] : opened;
   return mayBeFuse ? [readings, [...readings, { case: 'fuseOnly' }]] : [readings];
 }

@@ -50,6 +50,11 @@ describe('what one trial opened, another may not', () => {
     ['opens at 300 A after 5 s, yet carried 400 A for 30 s', [opened(300, 5), held(400, 30)], 'passable failed'],
     ['opens at 300 A after 5 s, yet carried 400 A for 60 s', [opened(300, 5), held(400, 60)], 'failed'],
     ['opens at once at 600 A, yet carried 150 A for 60 s', [opened(600, 0.1), held(150, 60)], 'failed'],
+    [
+      'opens at 600 A after 10 s, and carried 300 A for the same 10 s',
+      [opened(600, 10), held(300, 10)],
+      'passable failed',
+    ],
     ['opens at 220 A after 6 s, and was let go after 5 s at 300 A', [opened(220, 6), held(300, 5)], 'sound'],
     ['opens at once at 400 A, and carried 149 A for an hour', [opened(400, 0.1), held(149, 3600)], 'sound'],
     ['opens at once at 400 A, and at 120 A after 90 s', [opened(400, 0.1), opened(120, 90)], 'sound'],
